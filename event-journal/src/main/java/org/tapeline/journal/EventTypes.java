@@ -1,0 +1,97 @@
+package org.tapeline.journal;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+
+/**
+ * The event types that a service writes: stable names on one side, records on the other, and how an
+ * older version is read as the newest.
+ */
+public final class EventTypes {
+  private final String service;
+  private final Map<Class<? extends Record>, EventTypeName> names = new HashMap<>();
+  private final Map<EventTypeName, Class<? extends Record>> records = new HashMap<>();
+  private final Map<EventTypeName, UnaryOperator<JsonNode>> upcasters = new HashMap<>();
+
+  private EventTypes(String service) {
+    this.service = service;
+  }
+
+  public static EventTypes of(String service) {
+    return new EventTypes(service);
+  }
+
+  /** Declares the newest version of an event, the one that is written. */
+  public EventTypes with(String event, int version, Class<? extends Record> record) {
+    EventTypeName name = new EventTypeName(service, event, version);
+    if (names.put(record, name) != null || records.put(name, record) != null) {
+      throw new IllegalArgumentException("Declared twice: " + name.text());
+    }
+    return this;
+  }
+
+  /** Declares how the JSON of an older version becomes that of the version after it. */
+  public EventTypes upcast(String event, int fromVersion, UnaryOperator<JsonNode> toNext) {
+    upcasters.put(new EventTypeName(service, event, fromVersion), toNext);
+    return this;
+  }
+
+  public String service() {
+    return service;
+  }
+
+  /** The full names of all types that are written. */
+  public Set<String> names() {
+    Set<String> all = new TreeSet<>();
+    names.values().forEach(name -> all.add(name.text()));
+    return all;
+  }
+
+  /**
+   * @throws IllegalArgumentException when the record was not declared
+   */
+  public EventTypeName nameOf(Record event) {
+    EventTypeName name = names.get(event.getClass());
+    if (name == null) {
+      throw new IllegalArgumentException("Not a declared event: " + event.getClass().getName());
+    }
+    return name;
+  }
+
+  /**
+   * Reads stored JSON as the newest record of its type.
+   *
+   * @throws IllegalArgumentException when the type is unknown or the JSON does not fit it
+   */
+  public Record read(String type, String json) {
+    try {
+      EventTypeName name = EventTypeName.parse(type);
+      JsonNode data = EventJson.MAPPER.readTree(json);
+      while (upcasters.containsKey(name)) {
+        data = upcasters.get(name).apply(data);
+        name = new EventTypeName(name.service(), name.event(), name.version() + 1);
+      }
+      Class<? extends Record> record = records.get(name);
+      if (record == null) {
+        throw new IllegalArgumentException("Unknown event type: " + type);
+      }
+      return EventJson.MAPPER.treeToValue(data, record);
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException("Not readable as " + type + ": " + e.getMessage(), e);
+    }
+  }
+
+  /** Writes an event as the JSON that is stored and sent. */
+  public String write(Record event) {
+    try {
+      return EventJson.MAPPER.writeValueAsString(event);
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException("Not writable as JSON: " + nameOf(event).text(), e);
+    }
+  }
+}

@@ -1,0 +1,16 @@
+package org.tapeline.journal;
+
+import java.time.Instant;
+import java.util.Optional;
+
+/** How old the picture is that this service has of its peers. */
+@FunctionalInterface
+public interface Freshness {
+
+  /**
+   * The last moment up to which everything that had reached Kafka had been applied here; empty when
+   * that has not been so since this process started. It stands still when the broker cannot be
+   * asked: what cannot be checked is not fresh.
+   */
+  Optional<Instant> caughtUpAt();
+}

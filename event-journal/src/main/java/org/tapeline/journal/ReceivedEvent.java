@@ -1,0 +1,38 @@
+package org.tapeline.journal;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.Instant;
+import java.util.UUID;
+
+/**
+ * An event of a peer service, as it came from Kafka.
+ *
+ * @param version its place in its stream; for a compacted topic the revision of its state
+ * @param data its content, {@code null} for a tombstone
+ */
+public record ReceivedEvent(
+    String topic,
+    UUID id,
+    String type,
+    String stream,
+    long version,
+    String key,
+    Instant time,
+    UUID correlationId,
+    UUID causationId,
+    JsonNode data) {
+
+  /**
+   * Reads the fields that a consumer declares.
+   *
+   * @throws IllegalArgumentException when the content does not fit
+   */
+  public <T> T as(Class<T> view) {
+    try {
+      return EventJson.MAPPER.treeToValue(data, view);
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException(type + " does not fit: " + e.getOriginalMessage(), e);
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package org.tapeline.journal.quarkus;
+
+import io.quarkus.arc.DefaultBean;
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import jakarta.transaction.TransactionSynchronizationRegistry;
+import java.time.Clock;
+import javax.sql.DataSource;
+import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.CurrentState;
+import org.tapeline.journal.EventTypes;
+import org.tapeline.journal.Journal;
+import org.tapeline.journal.Subscription;
+import org.tapeline.journal.Transactions;
+import org.tapeline.journal.chain.Chains;
+import org.tapeline.journal.command.PostgresCommandLog;
+import org.tapeline.journal.inbox.FreshnessProbe;
+import org.tapeline.journal.inbox.Inbox;
+import org.tapeline.journal.inbox.InboxConsumer;
+import org.tapeline.journal.inbox.ParkedEvents;
+import org.tapeline.journal.kafka.KafkaClients;
+import org.tapeline.journal.kafka.Topics;
+import org.tapeline.journal.relay.Relay;
+import org.tapeline.journal.state.PostgresCurrentState;
+import org.tapeline.journal.store.PostgresJournal;
+
+/** The journal's parts as beans of the service. */
+@Singleton
+class JournalBeans {
+
+  @Produces
+  @Singleton
+  @DefaultBean
+  Clock clock() {
+    return Clock.systemUTC();
+  }
+
+  @Produces
+  @Singleton
+  Transactions transactions(DataSource source, TransactionSynchronizationRegistry registry) {
+    return new JtaTransactions(source, registry);
+  }
+
+  @Produces
+  @Singleton
+  Relay relay(JournalSettings settings) {
+    KafkaClients kafka = settings.kafka();
+    return new Relay(settings.dedicatedConnections(), kafka::producer, Topics.of(settings.service));
+  }
+
+  @Produces
+  @Singleton
+  Journal journal(Transactions transactions, EventTypes types, Clock clock, Relay relay) {
+    return new PostgresJournal(transactions, types, clock, relay::wake);
+  }
+
+  @Produces
+  @Singleton
+  CurrentState currentState(Transactions transactions, Clock clock, Relay relay) {
+    return new PostgresCurrentState(transactions, clock, relay::wake);
+  }
+
+  @Produces
+  @Singleton
+  CommandLog commandLog(Transactions transactions, Clock clock) {
+    return new PostgresCommandLog(transactions, clock);
+  }
+
+  @Produces
+  @Singleton
+  Inbox inbox(Transactions transactions, Subscription subscription, Clock clock) {
+    return new Inbox(transactions, subscription, clock);
+  }
+
+  @Produces
+  @Singleton
+  InboxConsumer consumer(JournalSettings settings, Subscription subscription, Inbox inbox) {
+    KafkaClients kafka = settings.kafka();
+    return new InboxConsumer(
+        () -> kafka.consumer(group(subscription)), subscription.topics(), inbox);
+  }
+
+  @Produces
+  @Singleton
+  FreshnessProbe freshness(JournalSettings settings, Subscription subscription, Clock clock) {
+    return new FreshnessProbe(
+        settings.kafka().admin(), group(subscription), subscription.topics(), clock);
+  }
+
+  @Produces
+  @Singleton
+  ParkedEvents parkedEvents(Transactions transactions, Inbox inbox) {
+    return new ParkedEvents(transactions, inbox);
+  }
+
+  @Produces
+  @Singleton
+  Chains chains(JournalSettings settings, Transactions transactions) {
+    return new Chains(settings.service, transactions);
+  }
+
+  private static String group(Subscription subscription) {
+    return "tapeline-" + subscription.name();
+  }
+}

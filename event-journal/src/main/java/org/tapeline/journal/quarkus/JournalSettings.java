@@ -1,0 +1,65 @@
+package org.tapeline.journal.quarkus;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashMap;
+import java.util.Map;
+import org.eclipse.microprofile.config.Config;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.postgresql.ds.PGSimpleDataSource;
+import org.tapeline.journal.kafka.KafkaClients;
+
+/** What the journal takes from the service's configuration. */
+@ApplicationScoped
+class JournalSettings {
+  @ConfigProperty(name = "tapeline.service")
+  String service;
+
+  @ConfigProperty(name = "tapeline.journal.partitions", defaultValue = "6")
+  int partitions;
+
+  @ConfigProperty(name = "tapeline.journal.replication", defaultValue = "-1")
+  short replication;
+
+  @ConfigProperty(name = "kafka.bootstrap.servers")
+  String bootstrapServers;
+
+  @ConfigProperty(name = "quarkus.datasource.jdbc.url")
+  String jdbcUrl;
+
+  @ConfigProperty(name = "quarkus.datasource.username")
+  String user;
+
+  @ConfigProperty(name = "quarkus.datasource.password")
+  String password;
+
+  private final Config config;
+
+  JournalSettings(Config config) {
+    this.config = config;
+  }
+
+  /** Clients with every other {@code kafka.*} property passed on, as Kafka names them. */
+  KafkaClients kafka() {
+    Map<String, Object> extra = new HashMap<>();
+    for (String name : config.getPropertyNames()) {
+      if (name.startsWith("kafka.security.")
+          || name.startsWith("kafka.ssl.")
+          || name.startsWith("kafka.sasl.")) {
+        extra.put(name.substring("kafka.".length()), config.getValue(name, String.class));
+      }
+    }
+    return new KafkaClients(bootstrapServers, extra);
+  }
+
+  /** Connections outside of the pool, for the relay's lock. */
+  PGSimpleDataSource dedicatedConnections() {
+    PGSimpleDataSource source = new PGSimpleDataSource();
+    source.setUrl(jdbcUrl);
+    source.setUser(user);
+    source.setPassword(password);
+    source.setTcpKeepAlive(true);
+    source.setSocketTimeout(30);
+    source.setApplicationName("tapeline-relay");
+    return source;
+  }
+}
