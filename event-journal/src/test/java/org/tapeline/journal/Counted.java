@@ -1,0 +1,4 @@
+package org.tapeline.journal;
+
+/** An event for these tests: something was counted. */
+public record Counted(String thing, int number) {}
