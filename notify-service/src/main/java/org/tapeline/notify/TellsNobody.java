@@ -1,0 +1,55 @@
+package org.tapeline.notify;
+
+import org.tapeline.journal.Subscription;
+
+/** The events that are read and lead to no notice today; any other unknown one is parked. */
+final class TellsNobody {
+  private static final String SIZING = "org.tapeline.sizing.";
+  private static final String FITTING = "org.tapeline.fitting.";
+  private static final String INVENTORY = "org.tapeline.inventory.";
+
+  private TellsNobody() {}
+
+  static Subscription declareOn(Subscription subscription) {
+    return subscription
+        .ignoring(
+            SIZING + "player-enrolled.v1",
+            SIZING + "player-moved.v1",
+            SIZING + "player-left.v1",
+            SIZING + "head-measured.v1",
+            SIZING + "size-advised.v1",
+            SIZING + "chart-published.v1")
+        .ignoring(
+            FITTING + "session-opened.v1",
+            FITTING + "helmet-tried.v1",
+            FITTING + "check-recorded.v1",
+            FITTING + "adjustment-made.v1",
+            FITTING + "fit-passed.v1",
+            FITTING + "fit-failed.v1",
+            FITTING + "session-abandoned.v1",
+            FITTING + "signed-off.v1",
+            FITTING + "sign-off-withdrawn.v1",
+            FITTING + "sign-off-lapsed.v1",
+            FITTING + "fit-day-announced.v1",
+            FITTING + "fit-day-cancelled.v1")
+        .ignoring(
+            INVENTORY + "helmet-received.v1",
+            INVENTORY + "helmet-issued.v1",
+            INVENTORY + "issue-refused.v1",
+            INVENTORY + "helmet-returned.v1",
+            INVENTORY + "helmet-moved.v1",
+            INVENTORY + "damage-reported.v1",
+            INVENTORY + "helmet-quarantined.v1",
+            INVENTORY + "helmet-inspected.v1",
+            INVENTORY + "helmet-retired.v1",
+            INVENTORY + "replacement-reserved.v1",
+            INVENTORY + "replacement-missing.v1",
+            INVENTORY + "reservation-released.v1",
+            INVENTORY + "part-used.v1",
+            INVENTORY + "stock-counted.v1",
+            INVENTORY + "restock-picked.v1",
+            INVENTORY + "restock-shipped.v1",
+            INVENTORY + "restock-received.v1",
+            INVENTORY + "restock-cancelled.v1");
+  }
+}

@@ -1,0 +1,51 @@
+package org.tapeline.notify;
+
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import org.tapeline.journal.EventTypes;
+import org.tapeline.journal.Subscription;
+import org.tapeline.notify.cause.RefitCaseEvents;
+import org.tapeline.notify.cause.WhenPeopleChangeThenLookAgain;
+import org.tapeline.notify.notice.NoticeAcknowledged;
+import org.tapeline.notify.notice.NoticeCancelled;
+import org.tapeline.notify.notice.NoticeRaised;
+import org.tapeline.notify.notice.NoticeSent;
+import org.tapeline.notify.notice.NoticeUndeliverable;
+import org.tapeline.notify.place.Places;
+import org.tapeline.notify.staff.DepotNotices;
+
+/** What the service says, and what it listens to. */
+@Singleton
+public class Wiring {
+
+  @Produces
+  @Singleton
+  EventTypes eventTypes() {
+    return EventTypes.of("notify")
+        .with("notice-raised", 1, NoticeRaised.class)
+        .with("notice-sent", 1, NoticeSent.class)
+        .with("notice-undeliverable", 1, NoticeUndeliverable.class)
+        .with("notice-acknowledged", 1, NoticeAcknowledged.class)
+        .with("notice-cancelled", 1, NoticeCancelled.class);
+  }
+
+  @Produces
+  @Singleton
+  Subscription subscription(
+      WhenPeopleChangeThenLookAgain people,
+      RefitCaseEvents refits,
+      Places places,
+      DepotNotices depots) {
+    Subscription all =
+        Subscription.named("notify")
+            .latest("people")
+            .events("sizing.events")
+            .events("fitting.events")
+            .events("inventory.events");
+    people.declareOn(all);
+    refits.declareOn(all);
+    places.declareOn(all);
+    depots.declareOn(all);
+    return TellsNobody.declareOn(all);
+  }
+}

@@ -1,0 +1,56 @@
+package org.tapeline.notify.cause;
+
+import io.quarkus.runtime.ShutdownEvent;
+import io.quarkus.runtime.StartupEvent;
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import org.jboss.logging.Logger;
+
+/**
+ * Looks twice a second for cases that waited long enough for their date: a "do not wear" is never
+ * held back longer. A thread of its own, since the scheduler's finest step is a second.
+ */
+@ApplicationScoped
+public class LateBookings {
+  private static final Logger LOG = Logger.getLogger(LateBookings.class);
+  private static final int AT_ONCE = 100;
+  private static final long BETWEEN_MILLIS = 500;
+
+  private final RefitCases cases;
+  private final CountDownLatch stopping = new CountDownLatch(1);
+
+  LateBookings(RefitCases cases) {
+    this.cases = cases;
+  }
+
+  void start(@Observes StartupEvent event) {
+    Thread.ofPlatform().name("late-bookings").daemon().start(this::run);
+  }
+
+  void stop(@Observes ShutdownEvent event) {
+    stopping.countDown();
+  }
+
+  private void run() {
+    while (!stopped()) {
+      try {
+        while (cases.lookAtWaiting(AT_ONCE) == AT_ONCE) {
+          LOG.debug("More cases are waiting");
+        }
+      } catch (RuntimeException e) {
+        LOG.warnf("Waiting cases could not be looked at, trying again: %s", e);
+      }
+    }
+  }
+
+  private boolean stopped() {
+    try {
+      return stopping.await(BETWEEN_MILLIS, TimeUnit.MILLISECONDS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return true;
+    }
+  }
+}

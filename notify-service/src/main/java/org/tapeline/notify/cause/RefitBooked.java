@@ -1,0 +1,12 @@
+package org.tapeline.notify.cause;
+
+import java.time.Instant;
+import java.util.UUID;
+
+/**
+ * What is read of fitting's {@code refit-booked}.
+ *
+ * @param zone the field's time zone, such as {@code America/Denver}
+ */
+public record RefitBooked(
+    UUID refitCase, UUID player, String field, Instant startsAt, Instant endsAt, String zone) {}

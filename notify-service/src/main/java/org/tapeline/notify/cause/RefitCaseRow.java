@@ -1,0 +1,132 @@
+package org.tapeline.notify.cause;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.journal.ReceivedEvent;
+import org.tapeline.notify.notice.Urgency;
+
+/** A re-fit case as it is kept; every event fills its own part, whatever came first. */
+@Entity
+@Table(name = "refit_case")
+public class RefitCaseRow extends PanacheEntityBase {
+  @Id
+  @Column(name = "refit_case")
+  public UUID refitCase;
+
+  public UUID player;
+
+  @Column(name = "opened_event")
+  public UUID openedEvent;
+
+  @Column(name = "correlation_id")
+  public UUID correlationId;
+
+  public String urgency;
+  public String why;
+  public String field;
+  public String team;
+
+  @Column(name = "booking_event")
+  public UUID bookingEvent;
+
+  @Column(name = "booking_version")
+  public Long bookingVersion;
+
+  @Column(name = "booking_field")
+  public String bookingField;
+
+  @Column(name = "starts_at")
+  public Instant startsAt;
+
+  @Column(name = "ends_at")
+  public Instant endsAt;
+
+  public String zone;
+
+  @Column(name = "closed_event")
+  public UUID closedEvent;
+
+  public String outcome;
+
+  @Column(name = "wait_until")
+  public Instant waitUntil;
+
+  /**
+   * The case, locked until the transaction ends, so that two events of it are looked at in turn.
+   */
+  static RefitCaseRow lockedOrNew(UUID refitCase, UUID player) {
+    getEntityManager()
+        .createNativeQuery(
+            "insert into refit_case (refit_case, player) values (?1, ?2) on conflict do nothing")
+        .setParameter(1, refitCase)
+        .setParameter(2, player)
+        .executeUpdate();
+    return findById(refitCase, LockModeType.PESSIMISTIC_WRITE);
+  }
+
+  static List<RefitCaseRow> lockedOpenOf(UUID player) {
+    return find("player = ?1 and outcome is null order by refitCase", player)
+        .withLock(LockModeType.PESSIMISTIC_WRITE)
+        .list();
+  }
+
+  void opened(RefitOpened opened, ReceivedEvent event, Instant waitUntil) {
+    openedEvent = event.id();
+    correlationId = event.correlationId();
+    urgency = Urgency.of(opened.urgency()).code();
+    why = opened.why();
+    field = opened.field();
+    team = opened.team();
+    this.waitUntil = waitUntil;
+  }
+
+  /** An older booking that comes after a newer one changes nothing. */
+  void booked(RefitBooked booked, ReceivedEvent event) {
+    if (bookingVersion != null && bookingVersion >= event.version()) {
+      return;
+    }
+    bookingEvent = event.id();
+    bookingVersion = event.version();
+    bookingField = booked.field();
+    startsAt = booked.startsAt();
+    endsAt = booked.endsAt();
+    zone = ZoneId.of(booked.zone()).getId();
+  }
+
+  void closed(RefitClosed closed, ReceivedEvent event) {
+    closedEvent = event.id();
+    outcome = closed.outcome();
+    waitUntil = null;
+  }
+
+  RefitCase view() {
+    return new RefitCase(refitCase, player, opening(), booking(), closing());
+  }
+
+  private Optional<RefitCase.Opening> opening() {
+    return Optional.ofNullable(openedEvent)
+        .map(id -> new RefitCase.Opening(id, Urgency.of(urgency), why, field, team));
+  }
+
+  private Optional<RefitCase.Booking> booking() {
+    return Optional.ofNullable(bookingEvent)
+        .map(
+            id ->
+                new RefitCase.Booking(
+                    id, bookingVersion, bookingField, startsAt, endsAt, ZoneId.of(zone)));
+  }
+
+  private Optional<RefitCase.Closing> closing() {
+    return Optional.ofNullable(closedEvent)
+        .map(id -> new RefitCase.Closing(id, outcome.equals("fitted")));
+  }
+}

@@ -1,0 +1,40 @@
+package org.tapeline.notify.cause;
+
+import java.util.List;
+import java.util.Optional;
+import org.tapeline.notify.notice.NoticeKind;
+import org.tapeline.notify.notice.NoticeOfCase;
+
+/**
+ * What one person was told of one case so far; what was cancelled does not count.
+ *
+ * @param any whether a notice was raised at all
+ * @param anyTried whether one was sent, or a try to send it was made
+ * @param fittedAgain whether the end was told
+ * @param slot the newest slot that was told
+ */
+public record ToldSoFar(
+    boolean any, boolean anyTried, boolean fittedAgain, Optional<RefitCase.Slot> slot) {
+
+  public static ToldSoFar nothing() {
+    return new ToldSoFar(false, false, false, Optional.empty());
+  }
+
+  /**
+   * @param notices those of one person and case, in the order in which they were raised
+   */
+  public static ToldSoFar of(List<NoticeOfCase> notices) {
+    List<NoticeOfCase> valid = notices.stream().filter(n -> !n.cancelled()).toList();
+    return new ToldSoFar(
+        !valid.isEmpty(),
+        valid.stream().anyMatch(NoticeOfCase::tried),
+        valid.stream().anyMatch(n -> n.kind() == NoticeKind.FITTED_AGAIN),
+        valid.stream()
+            .filter(n -> n.slotStartsAt().isPresent())
+            .reduce((earlier, later) -> later)
+            .map(
+                n ->
+                    new RefitCase.Slot(
+                        n.slotStartsAt().orElseThrow(), n.slotField().orElseThrow())));
+  }
+}

@@ -1,0 +1,55 @@
+package org.tapeline.notify.cause;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Set;
+import java.util.UUID;
+import org.tapeline.journal.Subscription;
+import org.tapeline.notify.contact.Contacts;
+import org.tapeline.notify.contact.GuardianDetails;
+import org.tapeline.notify.contact.PlayerDetails;
+import org.tapeline.notify.notice.NoticeTexts;
+
+/**
+ * A case may be heard of before its people are, since they come on another topic: what was missing
+ * is told once they are known. A tombstone erases the copies and every text about the person.
+ */
+@ApplicationScoped
+public class WhenPeopleChangeThenLookAgain {
+  private final Contacts contacts;
+  private final RefitCases cases;
+  private final NoticeTexts texts;
+
+  WhenPeopleChangeThenLookAgain(Contacts contacts, RefitCases cases, NoticeTexts texts) {
+    this.contacts = contacts;
+    this.cases = cases;
+    this.texts = texts;
+  }
+
+  public Subscription declareOn(Subscription subscription) {
+    return subscription
+        .on(
+            "org.tapeline.sizing.player-details.v1",
+            PlayerDetails.class,
+            (details, event) -> {
+              contacts.keep(details);
+              cases.lookAgain(Set.of(details.player()));
+            })
+        .on(
+            "org.tapeline.sizing.guardian-details.v1",
+            GuardianDetails.class,
+            (details, event) -> cases.lookAgain(contacts.keep(details)))
+        .onErased("people", "org.tapeline.sizing.player-details", this::erasePlayer)
+        .onErased("people", "org.tapeline.sizing.guardian-details", this::eraseGuardian);
+  }
+
+  private void erasePlayer(String key) {
+    UUID player = UUID.fromString(key);
+    contacts.erasePlayer(player);
+    texts.erasePlayer(player);
+  }
+
+  private void eraseGuardian(String key) {
+    contacts.eraseGuardian(UUID.fromString(key));
+    texts.eraseRecipient(key);
+  }
+}

@@ -1,0 +1,68 @@
+package org.tapeline.notify.contact;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import org.tapeline.notify.words.Language;
+
+/** Keeps the local copies of people; always in the caller's transaction. */
+@ApplicationScoped
+public class Contacts {
+
+  /** The players for whom something changed: those before and those after. */
+  public Set<UUID> keep(GuardianDetails details) {
+    Guardian guardian = Guardian.findById(details.guardian());
+    if (guardian == null) {
+      guardian = new Guardian();
+      guardian.guardian = details.guardian();
+    }
+    guardian.name = details.name();
+    guardian.email = details.email().map(String::strip).filter(e -> !e.isEmpty()).orElse(null);
+    guardian.phone = details.phone().map(String::strip).filter(p -> !p.isEmpty()).orElse(null);
+    guardian.language = Language.of(details.language()).orElse(Language.ENGLISH).code();
+    Set<UUID> touched = new HashSet<>(guardian.players);
+    guardian.players.retainAll(details.players());
+    guardian.players.addAll(details.players());
+    touched.addAll(guardian.players);
+    guardian.persist();
+    return touched;
+  }
+
+  public void keep(PlayerDetails details) {
+    Player player = Player.findById(details.player());
+    if (player == null) {
+      player = new Player();
+      player.player = details.player();
+    }
+    player.givenName = details.givenName();
+    player.team = details.team();
+    player.persist();
+  }
+
+  public Optional<String> firstName(UUID player) {
+    return Player.<Player>findByIdOptional(player).map(p -> p.givenName);
+  }
+
+  /** The address as it is now; empty when there is none or the person was erased. */
+  public Optional<String> mailOf(UUID guardian) {
+    return Guardian.<Guardian>findByIdOptional(guardian).map(g -> g.email);
+  }
+
+  public boolean knows(UUID guardian) {
+    return Guardian.findByIdOptional(guardian).isPresent();
+  }
+
+  public void eraseGuardian(UUID guardian) {
+    Guardian.deleteById(guardian);
+  }
+
+  public void erasePlayer(UUID player) {
+    Player.deleteById(player);
+    Guardian.getEntityManager()
+        .createNativeQuery("delete from guardianship where player = ?1")
+        .setParameter(1, player)
+        .executeUpdate();
+  }
+}

@@ -1,0 +1,61 @@
+package org.tapeline.notify.mail;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.UUID;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.property.Description;
+import net.fortuna.ical4j.model.property.DtStamp;
+import net.fortuna.ical4j.model.property.Location;
+import net.fortuna.ical4j.model.property.ProdId;
+import net.fortuna.ical4j.model.property.Sequence;
+import net.fortuna.ical4j.model.property.Uid;
+import net.fortuna.ical4j.model.property.immutable.ImmutableMethod;
+import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
+
+/**
+ * Writes the calendar file of a re-fit (RFC 5545). One UID for each case, so that a later file
+ * replaces the earlier entry; PUBLISH, since no answer is wanted and so nobody's address has to
+ * stand in it.
+ */
+@ApplicationScoped
+public class RefitCalendar {
+  private final String domain;
+
+  RefitCalendar(MailSettings settings) {
+    this.domain = settings.domain();
+  }
+
+  /**
+   * @param revision rises with every booking of the case: a calendar keeps the highest
+   * @param writtenAt when the file is written
+   * @param startsAt start of the slot, before {@code endsAt}
+   */
+  public record Entry(
+      UUID refitCase,
+      int revision,
+      Instant writtenAt,
+      Instant startsAt,
+      Instant endsAt,
+      String summary,
+      String place,
+      String description) {}
+
+  /** The file's text, with CRLF and folded lines. */
+  public String write(Entry entry) {
+    VEvent event = new VEvent(entry.startsAt(), entry.endsAt(), entry.summary());
+    event
+        .replace(new DtStamp(entry.writtenAt()))
+        .add(new Uid("refit-" + entry.refitCase() + "@" + domain))
+        .add(new Sequence(entry.revision()))
+        .add(new Location(entry.place()))
+        .add(new Description(entry.description()));
+    Calendar calendar = new Calendar();
+    calendar.add(new ProdId("-//Tapeline//Notices//EN"));
+    calendar.add(ImmutableVersion.VERSION_2_0);
+    calendar.add(ImmutableMethod.PUBLISH);
+    calendar.add(event);
+    return calendar.toString();
+  }
+}

@@ -1,0 +1,130 @@
+package org.tapeline.notify.notice;
+
+import java.util.UUID;
+import org.tapeline.notify.notice.Notice.Acknowledged;
+import org.tapeline.notify.notice.Notice.Cancelled;
+import org.tapeline.notify.notice.Notice.None;
+import org.tapeline.notify.notice.Notice.Raised;
+import org.tapeline.notify.notice.Notice.Sent;
+import org.tapeline.notify.notice.Notice.Undeliverable;
+import org.tapeline.notify.notice.NoticeCommand.Acknowledge;
+import org.tapeline.notify.notice.NoticeCommand.Cancel;
+import org.tapeline.notify.notice.NoticeCommand.GiveUp;
+import org.tapeline.notify.notice.NoticeCommand.NoteSent;
+import org.tapeline.notify.notice.NoticeCommand.Raise;
+
+/**
+ * The life of a notice. What was done before is accepted with no event, so that a repeat is
+ * harmless; what cannot be undone (a mail that is out) is refused.
+ */
+public final class NoticeDecider {
+  private NoticeDecider() {}
+
+  public static Decision decide(Notice state, NoticeCommand command) {
+    return switch (state) {
+      case None none -> whenNone(command);
+      case Raised raised -> whenRaised(raised, command);
+      case Sent sent -> whenSent(sent, command);
+      case Undeliverable given -> whenUndeliverable(given, command);
+      case Acknowledged read -> whenAcknowledged(command);
+      case Cancelled cancelled -> whenCancelled(command);
+    };
+  }
+
+  public static Notice evolve(Notice state, NoticeEvent event) {
+    return switch (event) {
+      case NoticeRaised e -> new Raised(e.notice(), e.recipient());
+      case NoticeSent e -> new Sent(e.notice(), e.recipient());
+      case NoticeUndeliverable e -> new Undeliverable(e.notice(), e.recipient());
+      case NoticeAcknowledged e -> new Acknowledged(e.notice(), e.recipient());
+      case NoticeCancelled e -> new Cancelled(e.notice(), e.recipient());
+    };
+  }
+
+  private static Decision whenNone(NoticeCommand command) {
+    return switch (command) {
+      case Raise raise -> Decision.accepted(raise.raised());
+      case NoteSent c -> noSuchNotice();
+      case GiveUp c -> noSuchNotice();
+      case Acknowledge c -> noSuchNotice();
+      case Cancel c -> noSuchNotice();
+    };
+  }
+
+  private static Decision whenRaised(Raised notice, NoticeCommand command) {
+    return switch (command) {
+      case Raise c -> Decision.accepted();
+      case NoteSent c ->
+          Decision.accepted(
+              new NoticeSent(
+                  notice.notice(), notice.recipient(), c.channel(), c.attempt(), c.at()));
+      case GiveUp c -> Decision.accepted(given(notice.notice(), notice.recipient(), c));
+      // Who holds the link has the mail, even when the answer of the server was lost: that is as
+      // good as sent, and stops further tries.
+      case Acknowledge c -> Decision.accepted(read(notice.notice(), notice.recipient(), c));
+      case Cancel c ->
+          Decision.accepted(
+              new NoticeCancelled(notice.notice(), notice.recipient(), c.why(), c.at()));
+    };
+  }
+
+  private static Decision whenSent(Sent notice, NoticeCommand command) {
+    return switch (command) {
+      case Raise c -> Decision.accepted();
+      case NoteSent c -> Decision.accepted();
+      case GiveUp c -> alreadySent();
+      case Acknowledge c -> Decision.accepted(read(notice.notice(), notice.recipient(), c));
+      case Cancel c -> alreadySent();
+    };
+  }
+
+  private static Decision whenUndeliverable(Undeliverable notice, NoticeCommand command) {
+    return switch (command) {
+      case Raise c -> Decision.accepted();
+      case NoteSent c -> Decision.refused("given-up", "This notice was given up before.");
+      case GiveUp c -> Decision.accepted();
+      case Acknowledge c -> Decision.accepted(read(notice.notice(), notice.recipient(), c));
+      case Cancel c -> Decision.refused("given-up", "This notice was given up before.");
+    };
+  }
+
+  private static Decision whenAcknowledged(NoticeCommand command) {
+    return switch (command) {
+      case Raise c -> Decision.accepted();
+      case NoteSent c -> Decision.accepted();
+      case GiveUp c -> alreadySent();
+      case Acknowledge c -> Decision.accepted();
+      case Cancel c -> alreadySent();
+    };
+  }
+
+  private static Decision whenCancelled(NoticeCommand command) {
+    return switch (command) {
+      case Raise c -> Decision.accepted();
+      case NoteSent c -> cancelled();
+      case GiveUp c -> cancelled();
+      case Acknowledge c -> cancelled();
+      case Cancel c -> Decision.accepted();
+    };
+  }
+
+  private static NoticeUndeliverable given(UUID notice, String recipient, GiveUp c) {
+    return new NoticeUndeliverable(notice, recipient, c.channel(), c.why().code(), c.at());
+  }
+
+  private static NoticeAcknowledged read(UUID notice, String recipient, Acknowledge c) {
+    return new NoticeAcknowledged(notice, recipient, c.at());
+  }
+
+  private static Decision noSuchNotice() {
+    return Decision.refused("no-such-notice", "There is no such notice.");
+  }
+
+  private static Decision alreadySent() {
+    return Decision.refused("already-sent", "This notice is out; it cannot be taken back.");
+  }
+
+  private static Decision cancelled() {
+    return Decision.refused("cancelled", "This notice was cancelled and means nothing any more.");
+  }
+}

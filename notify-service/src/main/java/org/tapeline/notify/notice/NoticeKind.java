@@ -1,0 +1,44 @@
+package org.tapeline.notify.notice;
+
+import java.util.Locale;
+
+/** What a notice tells. */
+public enum NoticeKind {
+  /** The helmet must not be worn; with the re-fit's date when it is known. */
+  DO_NOT_WEAR_REFIT,
+  /** A re-fit is due, the helmet may be worn until then. */
+  REFIT_SOON,
+  /** The date, after a first notice that had none. */
+  REFIT_DATE,
+  /** Another date or field than the last one told. */
+  REFIT_CHANGED,
+  /** The case is closed by a passed fit check. */
+  FITTED_AGAIN,
+  /** A depot is asked for helmets or parts. */
+  RESTOCK_REQUEST,
+  /** The amount of an open restock request changed. */
+  RESTOCK_CHANGED,
+  /** A field's fitters learn of a new case. */
+  REFIT_CASE;
+
+  /** The word used in events, in the database and in addresses: {@code do-not-wear-refit}. */
+  public String code() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Whether it is the first news of a re-fit case to a guardian. */
+  public boolean opensCase() {
+    return switch (this) {
+      case DO_NOT_WEAR_REFIT, REFIT_SOON -> true;
+      case REFIT_DATE, REFIT_CHANGED, FITTED_AGAIN, RESTOCK_REQUEST, RESTOCK_CHANGED, REFIT_CASE ->
+          false;
+    };
+  }
+
+  /**
+   * @throws IllegalArgumentException when there is no such kind
+   */
+  public static NoticeKind of(String code) {
+    return valueOf(code.toUpperCase(Locale.ROOT).replace('-', '_'));
+  }
+}

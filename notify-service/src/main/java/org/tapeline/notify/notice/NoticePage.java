@@ -1,0 +1,89 @@
+package org.tapeline.notify.notice;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.smallrye.common.annotation.RunOnVirtualThread;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.notify.problem.Problem;
+
+/** The equipment manager's list of notices, and one notice with all that is known of it. */
+@Path("/notices")
+@RolesAllowed("equipment-manager")
+@Produces(MediaType.TEXT_HTML)
+@RunOnVirtualThread
+public class NoticePage {
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss 'UTC'").withZone(ZoneOffset.UTC);
+
+  private final NoticeViews views;
+
+  NoticePage(NoticeViews views) {
+    this.views = views;
+  }
+
+  @CheckedTemplate(basePath = "notice")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance list(
+        List<NoticeViews.Line> notices, List<String> states, String chosen, int most, Wording say);
+
+    static native TemplateInstance one(NoticeViews.Whole whole, Wording say);
+  }
+
+  /** How codes and times are said on these pages. */
+  public record Wording() {
+
+    public String time(Instant at) {
+      return TIME.format(at);
+    }
+
+    /** {@code do-not-wear-refit} becomes {@code Do not wear refit}. */
+    public String word(String code) {
+      String words = code.replace('-', ' ');
+      return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
+
+    /** How a state stands out: words always, colour beside. */
+    public String tone(String state) {
+      return switch (state) {
+        case "sent", "acknowledged" -> "ok";
+        case "undeliverable" -> "bad";
+        default -> "warn";
+      };
+    }
+  }
+
+  @GET
+  public TemplateInstance list(@QueryParam("state") String state) {
+    Optional<String> chosen = NoticeStates.filter(state);
+    return Templates.list(
+        views.list(Optional.empty(), chosen),
+        NoticeStates.ALL,
+        chosen.orElse(""),
+        NoticeViews.MOST,
+        new Wording());
+  }
+
+  @GET
+  @Path("/{notice}")
+  public TemplateInstance one(@PathParam("notice") UUID notice) {
+    return views
+        .one(notice)
+        .map(whole -> Templates.one(whole, new Wording()))
+        .orElseThrow(() -> Problem.notFound("There is no such notice. Look in the list."));
+  }
+}

@@ -1,0 +1,87 @@
+package org.tapeline.notify.notice;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.CollectionTable;
+import jakarta.persistence.Column;
+import jakarta.persistence.ElementCollection;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.JoinColumn;
+import jakarta.persistence.LockModeType;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+
+/** The newest state of a notice's stream, and when it is to be tried next. */
+@Entity
+@Table(name = "notice")
+public class NoticeRow extends PanacheEntityBase {
+  @Id public UUID notice;
+
+  public UUID about;
+  public String kind;
+  public String recipient;
+  public long version;
+  public String state;
+  public String urgency;
+  public String template;
+
+  @Column(name = "template_version")
+  public int templateVersion;
+
+  public String language;
+
+  @Column(name = "refit_case")
+  public UUID refitCase;
+
+  @Column(name = "slot_starts_at")
+  public Instant slotStartsAt;
+
+  @Column(name = "slot_field")
+  public String slotField;
+
+  @Column(name = "correlation_id")
+  public UUID correlationId;
+
+  @Column(name = "raised_event")
+  public UUID raisedEvent;
+
+  @Column(name = "raised_at")
+  public Instant raisedAt;
+
+  @Column(name = "changed_at")
+  public Instant changedAt;
+
+  public String why;
+  public int attempts;
+
+  @Column(name = "next_try_at")
+  public Instant nextTryAt;
+
+  @ElementCollection
+  @CollectionTable(name = "notice_cause", joinColumns = @JoinColumn(name = "notice"))
+  @Column(name = "event")
+  public Set<UUID> causes = new HashSet<>();
+
+  @ElementCollection
+  @CollectionTable(name = "notice_player", joinColumns = @JoinColumn(name = "notice"))
+  @Column(name = "player")
+  public Set<UUID> players = new HashSet<>();
+
+  /** The row, locked until the transaction ends; {@code null} when there is none. */
+  public static NoticeRow locked(UUID notice) {
+    return findById(notice, LockModeType.PESSIMISTIC_WRITE);
+  }
+
+  NoticeOfCase ofCase() {
+    return new NoticeOfCase(
+        NoticeKind.of(kind),
+        state.equals("cancelled"),
+        attempts > 0 || state.equals("acknowledged"),
+        Optional.ofNullable(slotStartsAt),
+        Optional.ofNullable(slotField));
+  }
+}

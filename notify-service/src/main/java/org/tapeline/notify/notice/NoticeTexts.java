@@ -1,0 +1,68 @@
+package org.tapeline.notify.notice;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.journal.EventJson;
+import org.tapeline.notify.words.Letter;
+import org.tapeline.notify.words.LetterLayout;
+
+/** Keeps the words of notices, and erases them; always in the caller's transaction. */
+@ApplicationScoped
+public class NoticeTexts {
+  private final LetterLayout layout;
+
+  NoticeTexts(LetterLayout layout) {
+    this.layout = layout;
+  }
+
+  void keep(UUID notice, Letter letter, Optional<String> calendar) {
+    NoticeTextRow row = new NoticeTextRow();
+    row.notice = notice;
+    row.subject = letter.subject();
+    row.letter = write(letter);
+    row.plain = layout.plain(letter);
+    row.html = layout.html(letter);
+    row.calendar = calendar.orElse(null);
+    row.persist();
+  }
+
+  /** The rendered text; empty once it was erased. */
+  public Optional<NoticeTextRow> of(UUID notice) {
+    return NoticeTextRow.findByIdOptional(notice);
+  }
+
+  /** The words of a notice; empty once they were erased. */
+  public Optional<Letter> letterOf(UUID notice) {
+    return of(notice).map(row -> read(row.letter));
+  }
+
+  /** Erases every text to a person. */
+  public void eraseRecipient(String recipient) {
+    NoticeTextRow.delete(
+        "notice in (select n.notice from NoticeRow n where n.recipient = ?1)", recipient);
+  }
+
+  /** Erases every text about a player, to whomever it went. */
+  public void erasePlayer(UUID player) {
+    NoticeTextRow.delete(
+        "notice in (select n.notice from NoticeRow n where ?1 member of n.players)", player);
+  }
+
+  private static String write(Letter letter) {
+    try {
+      return EventJson.MAPPER.writeValueAsString(letter);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("A letter is plain text fields only", e);
+    }
+  }
+
+  private static Letter read(String json) {
+    try {
+      return EventJson.MAPPER.readValue(json, Letter.class);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("A stored letter cannot be read", e);
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package org.tapeline.notify.notice;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.IdClass;
+import jakarta.persistence.Table;
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+
+/** One try to send a notice. Without an outcome it runs, or a crash cut it off. */
+@Entity
+@Table(name = "notice_try")
+@IdClass(NoticeTryRow.Key.class)
+public class NoticeTryRow extends PanacheEntityBase {
+
+  /** A notice and the number of the try, from 1. */
+  public record Key(UUID notice, int attempt) implements Serializable {}
+
+  @Id public UUID notice;
+  @Id public int attempt;
+  public String channel;
+
+  @Column(name = "started_at")
+  public Instant startedAt;
+
+  @Column(name = "ended_at")
+  public Instant endedAt;
+
+  /** taken, refused or failed. */
+  public String outcome;
+
+  /** A code such as {@code 550 5.1.1}; never the server's sentence. */
+  public String code;
+
+  static List<NoticeTryRow> of(UUID notice) {
+    return list("notice = ?1 order by attempt", notice);
+  }
+}

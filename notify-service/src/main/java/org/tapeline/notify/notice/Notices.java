@@ -1,0 +1,132 @@
+package org.tapeline.notify.notice;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.DerivedId;
+import org.tapeline.journal.Journal;
+import org.tapeline.journal.RecordedEvent;
+import org.tapeline.journal.StreamName;
+import org.tapeline.journal.Transactions;
+
+/**
+ * Raises notices and records what becomes of them: the stream in the journal and the row that
+ * follows from it change in the caller's transaction.
+ */
+@ApplicationScoped
+public class Notices {
+  private final Journal journal;
+  private final Transactions transactions;
+  private final NoticeTexts texts;
+  private final DueBell bell;
+  private final Clock clock;
+
+  Notices(
+      Journal journal, Transactions transactions, NoticeTexts texts, DueBell bell, Clock clock) {
+    this.journal = journal;
+    this.transactions = transactions;
+    this.texts = texts;
+    this.bell = bell;
+    this.clock = clock;
+  }
+
+  /** The same kind about the same thing to the same person is the same notice. */
+  public static UUID idOf(NoticeKind kind, UUID about, String recipient) {
+    return DerivedId.from(about, "notice/" + kind.code() + "/" + recipient);
+  }
+
+  public boolean raisedBefore(NoticeKind kind, UUID about, String recipient) {
+    return NoticeRow.count(
+            "about = ?1 and kind = ?2 and recipient = ?3", about, kind.code(), recipient)
+        > 0;
+  }
+
+  /** Raises a notice, unless it was raised before: the database's unique key decides. */
+  public void raise(NewNotice notice, Cause cause) {
+    Instant now = clock.instant();
+    if (!NoticeInsert.insert(notice, cause, now)) {
+      return;
+    }
+    texts.keep(notice.id(), notice.letter(), notice.calendar());
+    decide(notice.id(), new NoticeCommand.Raise(notice.raised(now)), cause);
+    if (notice.reachable()) {
+      transactions.afterCommit(bell::ring);
+    } else {
+      decide(
+          notice.id(),
+          new NoticeCommand.GiveUp("mail", WhyUndeliverable.NO_ADDRESS, now),
+          cause.step("unreachable"));
+    }
+  }
+
+  /** Decides a command from the journal and records what follows. */
+  public Decision decide(UUID notice, NoticeCommand command, Cause cause) {
+    NoticeRow row = NoticeRow.locked(notice);
+    if (row == null) {
+      return NoticeDecider.decide(Notice.none(), command);
+    }
+    StreamName stream = StreamName.of("notice", notice, row.recipient);
+    List<RecordedEvent> history = journal.load(stream);
+    Notice state = Notice.none();
+    for (RecordedEvent event : history) {
+      state = NoticeDecider.evolve(state, (NoticeEvent) event.data());
+    }
+    Decision decision = NoticeDecider.decide(state, command);
+    if (decision instanceof Decision.Accepted accepted && !accepted.events().isEmpty()) {
+      List<Record> events = accepted.events().stream().map(Record.class::cast).toList();
+      journal.append(stream, history.size(), events, cause).forEach(e -> project(row, e));
+    }
+    return decision;
+  }
+
+  /** What one person was told of one case, in the order in which it was raised. */
+  public List<NoticeOfCase> ofCase(UUID refitCase, String recipient) {
+    return NoticeRow.<NoticeRow>list(
+            "refitCase = ?1 and recipient = ?2 order by raisedAt, notice", refitCase, recipient)
+        .stream()
+        .map(NoticeRow::ofCase)
+        .toList();
+  }
+
+  /** Cancels what one person was to be told of a case and no try was made to send. */
+  public void cancelUntried(UUID refitCase, String recipient, Cause cause) {
+    List<NoticeRow> untried =
+        NoticeRow.<NoticeRow>find(
+                """
+                refitCase = ?1 and recipient = ?2 and state = 'raised' and attempts = 0
+                and kind <> ?3
+                """,
+                refitCase,
+                recipient,
+                NoticeKind.FITTED_AGAIN.code())
+            .withLock(LockModeType.PESSIMISTIC_WRITE)
+            .list();
+    for (NoticeRow row : untried) {
+      decide(row.notice, new NoticeCommand.Cancel("case-closed", clock.instant()), cause);
+    }
+  }
+
+  private static void project(NoticeRow row, RecordedEvent recorded) {
+    NoticeEvent event = (NoticeEvent) recorded.data();
+    row.version = recorded.version();
+    row.changedAt = recorded.time();
+    row.state = NoticeDecider.evolve(Notice.none(), event).code();
+    switch (event) {
+      case NoticeRaised e -> row.raisedEvent = recorded.id();
+      case NoticeSent e -> row.nextTryAt = null;
+      case NoticeUndeliverable e -> {
+        row.nextTryAt = null;
+        row.why = e.why();
+      }
+      case NoticeAcknowledged e -> row.nextTryAt = null;
+      case NoticeCancelled e -> {
+        row.nextTryAt = null;
+        row.why = e.why();
+      }
+    }
+  }
+}

@@ -1,0 +1,94 @@
+package org.tapeline.notify.page;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.journal.Answer;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.CommandLog;
+import org.tapeline.notify.notice.Decision;
+import org.tapeline.notify.notice.NoticeCommand;
+import org.tapeline.notify.notice.NoticeRow;
+import org.tapeline.notify.notice.NoticeTexts;
+import org.tapeline.notify.notice.Notices;
+import org.tapeline.notify.problem.Problem;
+import org.tapeline.notify.words.Letter;
+
+/** What a parent may see and do with one notice. */
+@ApplicationScoped
+class ParentView {
+  private final Notices notices;
+  private final NoticeTexts texts;
+  private final CommandLog commands;
+  private final Clock clock;
+
+  ParentView(Notices notices, NoticeTexts texts, CommandLog commands, Clock clock) {
+    this.notices = notices;
+    this.texts = texts;
+    this.commands = commands;
+    this.clock = clock;
+  }
+
+  /**
+   * @param newer a later notice to the same person about the same case, if there is one
+   * @param confirmed whether the person confirmed to have read it
+   * @param calendar whether there is a calendar file
+   */
+  record Shown(Letter letter, Optional<Letter> newer, boolean confirmed, boolean calendar) {}
+
+  /** Empty for a notice whose words were erased, and for one that was cancelled. */
+  @Transactional
+  Optional<Shown> of(UUID id) {
+    return NoticeRow.<NoticeRow>findByIdOptional(id)
+        .filter(row -> !row.state.equals("cancelled"))
+        .flatMap(row -> texts.letterOf(id).map(letter -> shown(row, letter)));
+  }
+
+  private Shown shown(NoticeRow row, Letter letter) {
+    return new Shown(
+        letter,
+        newer(row).flatMap(texts::letterOf),
+        row.state.equals("acknowledged"),
+        texts.of(row.notice).map(text -> text.calendar).isPresent());
+  }
+
+  private static Optional<UUID> newer(NoticeRow row) {
+    return NoticeRow.<NoticeRow>find(
+            """
+            refitCase = ?1 and recipient = ?2 and raisedAt > ?3 and state <> 'cancelled'
+            order by raisedAt desc
+            """,
+            row.refitCase,
+            row.recipient,
+            row.raisedAt)
+        .firstResultOptional()
+        .map(newest -> newest.notice);
+  }
+
+  @Transactional
+  Optional<String> calendarOf(UUID id) {
+    return texts.of(id).map(text -> text.calendar);
+  }
+
+  void acknowledge(UUID notice, UUID commandId) {
+    commands.once(
+        commandId,
+        "acknowledge-notice",
+        Map.of("notice", notice),
+        () -> {
+          NoticeRow row = NoticeRow.findById(notice);
+          Decision decision =
+              notices.decide(
+                  notice,
+                  new NoticeCommand.Acknowledge(clock.instant()),
+                  new Cause(commandId, row.correlationId, "read"));
+          if (decision instanceof Decision.Refused refused) {
+            throw Problem.conflict(refused.code(), refused.sentence());
+          }
+          return Answer.of(204, Map.of());
+        });
+  }
+}

@@ -1,0 +1,88 @@
+package org.tapeline.notify.staff;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.ZoneId;
+import java.util.OptionalInt;
+import java.util.UUID;
+import org.tapeline.journal.ReceivedEvent;
+import org.tapeline.journal.Subscription;
+import org.tapeline.notify.notice.NoticeKind;
+import org.tapeline.notify.notice.Urgency;
+import org.tapeline.notify.place.Places;
+import org.tapeline.notify.words.Facts;
+import org.tapeline.notify.words.Language;
+import org.tapeline.notify.words.Moments;
+import org.tapeline.notify.words.Phrases;
+import org.tapeline.notify.words.TradeWords;
+import org.tapeline.notify.words.Words;
+
+/** Tells a depot of restock requests. */
+@ApplicationScoped
+public class DepotNotices {
+  private final StaffNoticeWriter writer;
+  private final Staff staff;
+  private final Places places;
+  private final Words words;
+
+  DepotNotices(StaffNoticeWriter writer, Staff staff, Places places, Words words) {
+    this.writer = writer;
+    this.staff = staff;
+    this.places = places;
+    this.words = words;
+  }
+
+  public Subscription declareOn(Subscription subscription) {
+    return subscription.on(
+        "org.tapeline.inventory.restock-requested.v1", RestockRequested.class, this::on);
+  }
+
+  private void on(RestockRequested requested, ReceivedEvent event) {
+    RestockTold told = RestockTold.findById(requested.request());
+    OptionalInt before = told == null ? OptionalInt.empty() : OptionalInt.of(told.quantity);
+    WhenRestockRequestedThenTellDepot.react(before, requested.quantity())
+        .ifPresent(kind -> tell(kind, requested, event));
+    if (told == null) {
+      told = new RestockTold();
+      told.request = requested.request();
+    }
+    told.quantity = requested.quantity();
+    told.persist();
+  }
+
+  private void tell(NoticeKind kind, RestockRequested requested, ReceivedEvent event) {
+    UUID about = kind == NoticeKind.RESTOCK_REQUEST ? requested.request() : event.id();
+    writer.raise(
+        new StaffNoticeWriter.Draft(
+            kind,
+            about,
+            staff.depot(requested.fromPlace().orElse(requested.place())),
+            Urgency.NORMAL,
+            facts(requested),
+            "link.restock",
+            "/inventory/restock"),
+        event);
+  }
+
+  private Facts facts(RestockRequested requested) {
+    Language language = staff.language();
+    Phrases phrases = words.phrases(language);
+    ZoneId zone = places.zoneOf(requested.place());
+    String expected =
+        Moments.date(requested.expectedAt(), zone, language)
+            + ", "
+            + Moments.time(requested.expectedAt(), zone, language);
+    return Facts.none()
+        .with("to", places.nameOf(requested.place()))
+        .with("quantity", Integer.toString(requested.quantity()))
+        .with("item", TradeWords.item(requested.item(), phrases))
+        .with("expected", expected)
+        .with("source", source(requested, phrases));
+  }
+
+  private String source(RestockRequested requested, Phrases phrases) {
+    return requested
+        .fromPlace()
+        .map(from -> phrases.of("source.from", Facts.none().with("from", places.nameOf(from))))
+        .orElseGet(() -> phrases.of("source.none"));
+  }
+}

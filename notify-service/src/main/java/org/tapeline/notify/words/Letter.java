@@ -1,0 +1,32 @@
+package org.tapeline.notify.words;
+
+import java.util.Objects;
+
+/**
+ * A notice in words, ready to be laid out as a mail or a page.
+ *
+ * @param language BCP 47 primary tag
+ * @param link where to go on reading
+ */
+public record Letter(
+    String language,
+    String subject,
+    String headline,
+    String happened,
+    String now,
+    String when,
+    String ask,
+    Link link) {
+
+  /**
+   * @param label what the link is for
+   * @param address absolute URL
+   * @param personal whether it is signed for this reader and notice alone; otherwise it leads to a
+   *     page behind the log-in
+   */
+  public record Link(String label, String address, boolean personal) {}
+
+  public Letter {
+    Objects.requireNonNull(link, "link");
+  }
+}

@@ -1,0 +1,123 @@
+package org.tapeline.notify;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.regex.Pattern;
+import org.tapeline.notify.notice.NoticeEvent;
+
+@AnalyzeClasses(
+    packages = "org.tapeline.notify",
+    importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  private static final Pattern PERSONAL =
+      Pattern.compile(
+          "(?i).*(name|birth|address|phone|mail|street|text|subject|note$|comment|detail).*");
+
+  private static final String NOTICE_CORE =
+      "org\\.tapeline\\.notify\\.notice\\."
+          + "(Notice|Notice\\$.*|NoticeEvent|NoticeRaised|NoticeSent|NoticeUndeliverable"
+          + "|NoticeAcknowledged|NoticeCancelled|NoticeCommand.*|NoticeDecider.*|Decision.*"
+          + "|NoticeKind.*|Urgency|WhyUndeliverable|NoticeOfCase)";
+  private static final String CAUSE_CORE =
+      "org\\.tapeline\\.notify\\.cause\\."
+          + "(RefitCase|RefitCase\\$.*|Refit(Opened|Booked|Closed)|Step.*|ToldSoFar"
+          + "|WhenRefitCaseMovesThenTellGuardian)";
+  private static final String WORDS_CORE =
+      "org\\.tapeline\\.notify\\.words\\."
+          + "(Facts|Language.*|Letter|Letter\\$.*|Moments|Phrases|Sentence|Template|TradeWords"
+          + "|Words|WordsFile)";
+  private static final String OTHER_CORE =
+      "org\\.tapeline\\.notify\\.(link\\.LinkKey|mail\\.(BackOff|SendOutcome.*)"
+          + "|staff\\.WhenRestockRequestedThenTellDepot)";
+
+  @ArchTest
+  static final ArchRule theNoticeImportsNothingButJava =
+      classes()
+          .that()
+          .haveNameMatching(NOTICE_CORE)
+          .should()
+          .onlyDependOnClassesThat(areNamed("java\\..*|" + NOTICE_CORE));
+
+  @ArchTest
+  static final ArchRule whatACaseLeadsToImportsNothingButJavaAndTheNotice =
+      classes()
+          .that()
+          .haveNameMatching(CAUSE_CORE)
+          .should()
+          .onlyDependOnClassesThat(areNamed("java\\..*|" + CAUSE_CORE + "|" + NOTICE_CORE));
+
+  @ArchTest
+  static final ArchRule theWordsImportNothingButJava =
+      classes()
+          .that()
+          .haveNameMatching(WORDS_CORE)
+          .should()
+          .onlyDependOnClassesThat(areNamed("java\\..*|" + WORDS_CORE));
+
+  @ArchTest
+  static final ArchRule linksAndRulesImportNothingButJava =
+      classes()
+          .that()
+          .haveNameMatching(OTHER_CORE)
+          .should()
+          .onlyDependOnClassesThat(areNamed("javax?\\..*|" + OTHER_CORE + "|" + NOTICE_CORE));
+
+  @ArchTest
+  static final ArchRule noEventCanHoldPersonalData =
+      classes()
+          .that()
+          .areAssignableTo(NoticeEvent.class)
+          .and()
+          .areRecords()
+          .should(haveNoComponentThatCouldHoldPersonalData());
+
+  @ArchTest
+  static final ArchRule featuresDoNotGoInCircles =
+      slices().matching("org.tapeline.notify.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule nobodyReadsAnotherServicesCode =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.tapeline.sizing..", "org.tapeline.fitting..", "org.tapeline.inventory..");
+
+  /** By the type itself or, for an array, by that of its elements; primitives are always fine. */
+  private static DescribedPredicate<JavaClass> areNamed(String pattern) {
+    return DescribedPredicate.describe(
+        "are named " + pattern,
+        type -> {
+          JavaClass element = type.getBaseComponentType();
+          return element.isPrimitive() || element.getName().matches(pattern);
+        });
+  }
+
+  private static ArchCondition<JavaClass> haveNoComponentThatCouldHoldPersonalData() {
+    return new ArchCondition<>("have no component that could hold personal data") {
+      @Override
+      public void check(JavaClass event, ConditionEvents events) {
+        event
+            .getFields()
+            .forEach(
+                field -> {
+                  boolean personal =
+                      PERSONAL.matcher(field.getName()).matches()
+                          || PERSONAL.matcher(field.getRawType().getSimpleName()).matches();
+                  events.add(new SimpleConditionEvent(field, !personal, field.getFullName()));
+                });
+      }
+    };
+  }
+}

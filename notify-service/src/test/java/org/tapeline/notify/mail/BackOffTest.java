@@ -1,0 +1,42 @@
+package org.tapeline.notify.mail;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("Back-off")
+class BackOffTest {
+  private static final Instant RAISED = Instant.parse("2025-09-12T17:00:00Z");
+  private static final BackOff BACK_OFF =
+      new BackOff(List.of(Duration.ofSeconds(2), Duration.ofMinutes(1)), Duration.ofHours(1));
+
+  @Test
+  @DisplayName("takes the waits in turn and repeats the last")
+  void inTurn() {
+    assertThat(BACK_OFF.next(1, RAISED, RAISED)).contains(RAISED.plusSeconds(2));
+    assertThat(BACK_OFF.next(2, RAISED, RAISED)).contains(RAISED.plusSeconds(60));
+    assertThat(BACK_OFF.next(9, RAISED, RAISED)).contains(RAISED.plusSeconds(60));
+  }
+
+  @Test
+  @DisplayName("gives up when the next try would come too late")
+  void givesUp() {
+    assertThat(BACK_OFF.next(3, RAISED, RAISED.plusSeconds(3540)))
+        .contains(RAISED.plusSeconds(3600));
+    assertThat(BACK_OFF.next(3, RAISED, RAISED.plusSeconds(3541))).isEmpty();
+  }
+
+  @Test
+  @DisplayName("without a wait, or with a negative one, is refused")
+  void refused() {
+    Duration hour = Duration.ofHours(1);
+    List<Duration> backwards = List.of(hour.negated());
+    assertThatIllegalArgumentException().isThrownBy(() -> new BackOff(List.of(), hour));
+    assertThatIllegalArgumentException().isThrownBy(() -> new BackOff(backwards, hour));
+  }
+}

@@ -1,0 +1,142 @@
+package org.tapeline.notify.notice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("A notice")
+class NoticeDeciderTest {
+  private static final UUID ID = UUID.fromString("018f3c5e-7a10-7c3d-8a55-2f0e9b1c7d21");
+  private static final String ROSA = "018f3c5e-7a10-7c3d-8a55-2f0e9b1c7d22";
+  private static final Instant NOW = Instant.parse("2025-09-12T17:04:05Z");
+
+  private static final NoticeRaised RAISED =
+      new NoticeRaised(
+          ID,
+          ROSA,
+          "do-not-wear-refit",
+          "do-not-wear",
+          List.of(),
+          List.of(ID),
+          null,
+          "do-not-wear-undated",
+          1,
+          "en",
+          NOW);
+  private static final NoticeSent SENT = new NoticeSent(ID, ROSA, "mail", 1, NOW);
+  private static final NoticeUndeliverable GIVEN_UP =
+      new NoticeUndeliverable(ID, ROSA, "mail", "address-refused", NOW);
+  private static final NoticeAcknowledged READ = new NoticeAcknowledged(ID, ROSA, NOW);
+  private static final NoticeCancelled CANCELLED =
+      new NoticeCancelled(ID, ROSA, "case-closed", NOW);
+
+  private static final NoticeCommand RAISE = new NoticeCommand.Raise(RAISED);
+  private static final NoticeCommand NOTE_SENT = new NoticeCommand.NoteSent("mail", 1, NOW);
+  private static final NoticeCommand GIVE_UP =
+      new NoticeCommand.GiveUp("mail", WhyUndeliverable.ADDRESS_REFUSED, NOW);
+  private static final NoticeCommand ACKNOWLEDGE = new NoticeCommand.Acknowledge(NOW);
+  private static final NoticeCommand CANCEL = new NoticeCommand.Cancel("case-closed", NOW);
+
+  private static Notice given(NoticeEvent... events) {
+    Notice state = Notice.none();
+    for (NoticeEvent event : events) {
+      state = NoticeDecider.evolve(state, event);
+    }
+    return state;
+  }
+
+  private static void leadsTo(Notice given, NoticeCommand when, NoticeEvent... then) {
+    assertThat(NoticeDecider.decide(given, when)).isEqualTo(Decision.accepted(then));
+  }
+
+  private static void isRefused(Notice given, NoticeCommand when, String code) {
+    assertThat(NoticeDecider.decide(given, when))
+        .isInstanceOfSatisfying(
+            Decision.Refused.class, refused -> assertThat(refused.code()).isEqualTo(code));
+  }
+
+  @Test
+  @DisplayName("is raised once, however often it is asked for")
+  void raisedOnce() {
+    leadsTo(given(), RAISE, RAISED);
+    leadsTo(given(RAISED), RAISE);
+    leadsTo(given(RAISED, SENT), RAISE);
+    leadsTo(given(RAISED, GIVEN_UP), RAISE);
+    leadsTo(given(RAISED, SENT, READ), RAISE);
+    leadsTo(given(RAISED, CANCELLED), RAISE);
+  }
+
+  @Test
+  @DisplayName("that was never raised can do nothing else")
+  void nothingBeforeItIsRaised() {
+    isRefused(given(), NOTE_SENT, "no-such-notice");
+    isRefused(given(), GIVE_UP, "no-such-notice");
+    isRefused(given(), ACKNOWLEDGE, "no-such-notice");
+    isRefused(given(), CANCEL, "no-such-notice");
+  }
+
+  @Test
+  @DisplayName("is sent once")
+  void sentOnce() {
+    leadsTo(given(RAISED), NOTE_SENT, SENT);
+    leadsTo(given(RAISED, SENT), NOTE_SENT);
+    leadsTo(given(RAISED, READ), NOTE_SENT);
+  }
+
+  @Test
+  @DisplayName("is given up only before it is sent")
+  void givenUp() {
+    leadsTo(given(RAISED), GIVE_UP, GIVEN_UP);
+    leadsTo(given(RAISED, GIVEN_UP), GIVE_UP);
+    isRefused(given(RAISED, SENT), GIVE_UP, "already-sent");
+    isRefused(given(RAISED, READ), GIVE_UP, "already-sent");
+    isRefused(given(RAISED, GIVEN_UP), NOTE_SENT, "given-up");
+    isRefused(given(RAISED, GIVEN_UP), CANCEL, "given-up");
+  }
+
+  @Test
+  @DisplayName("can be confirmed as read by whoever holds its link, once")
+  void readOnce() {
+    leadsTo(given(RAISED, SENT), ACKNOWLEDGE, READ);
+    leadsTo(given(RAISED, SENT, READ), ACKNOWLEDGE);
+    leadsTo(given(RAISED, GIVEN_UP), ACKNOWLEDGE, READ);
+  }
+
+  @Test
+  @DisplayName("that was read counts as arrived, although the server's answer was lost")
+  void readBeforeItIsKnownToBeSent() {
+    leadsTo(given(RAISED), ACKNOWLEDGE, READ);
+  }
+
+  @Test
+  @DisplayName("is cancelled only before it is sent")
+  void cancelled() {
+    leadsTo(given(RAISED), CANCEL, CANCELLED);
+    leadsTo(given(RAISED, CANCELLED), CANCEL);
+    isRefused(given(RAISED, SENT), CANCEL, "already-sent");
+    isRefused(given(RAISED, READ), CANCEL, "already-sent");
+  }
+
+  @Test
+  @DisplayName("that was cancelled means nothing any more")
+  void nothingAfterItWasCancelled() {
+    isRefused(given(RAISED, CANCELLED), NOTE_SENT, "cancelled");
+    isRefused(given(RAISED, CANCELLED), GIVE_UP, "cancelled");
+    isRefused(given(RAISED, CANCELLED), ACKNOWLEDGE, "cancelled");
+  }
+
+  @Test
+  @DisplayName("says its state in one word")
+  void words() {
+    assertThat(given().code()).isEqualTo("none");
+    assertThat(given(RAISED).code()).isEqualTo("raised");
+    assertThat(given(RAISED, SENT).code()).isEqualTo("sent");
+    assertThat(given(RAISED, GIVEN_UP).code()).isEqualTo("undeliverable");
+    assertThat(given(RAISED, READ).code()).isEqualTo("acknowledged");
+    assertThat(given(RAISED, CANCELLED).code()).isEqualTo("cancelled");
+  }
+}

@@ -1,0 +1,40 @@
+package org.tapeline.notify.words;
+
+import java.time.Instant;
+import java.time.ZoneId;
+
+/** Facts as a notice of each template gets them: no more, so that a gap shows. */
+final class SampleFacts {
+  private static final Instant STARTS = Instant.parse("2025-09-13T15:00:00Z");
+  private static final ZoneId ZONE = ZoneId.of("America/Denver");
+
+  private SampleFacts() {}
+
+  static Facts of(String template, Phrases phrases) {
+    return switch (template) {
+      case "do-not-wear-dated", "refit-soon-dated", "refit-date", "refit-changed" ->
+          guardian(phrases)
+              .with("date", Moments.date(STARTS, ZONE, phrases.language()))
+              .with("time", Moments.time(STARTS, ZONE, phrases.language()))
+              .with("ends", Moments.time(STARTS.plusSeconds(1200), ZONE, phrases.language()))
+              .with("place", "North Field");
+      case "do-not-wear-undated", "refit-soon-undated", "fitted-again" -> guardian(phrases);
+      case "restock-request", "restock-changed" ->
+          Facts.none()
+              .with("to", "North Field")
+              .with("quantity", "3")
+              .with("item", TradeWords.item("jaw-pad-15mm", phrases))
+              .with("expected", Moments.date(STARTS, ZONE, phrases.language()))
+              .with("source", phrases.of("source.none"));
+      case "refit-case" -> guardian(phrases).with("place", "North Field");
+      default -> throw new IllegalArgumentException(template);
+    };
+  }
+
+  private static Facts guardian(Phrases phrases) {
+    Facts facts = Facts.none().with("player", "Mia").with("team", "U10 Hawks");
+    return facts
+        .with("why", phrases.why("fit-failed", facts))
+        .with("until", phrases.of("until.do-not-wear"));
+  }
+}
