@@ -2,6 +2,7 @@ package org.tapeline.notify.cause;
 
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
+import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.util.concurrent.CountDownLatch;
@@ -14,6 +15,9 @@ import org.jboss.logging.Logger;
  */
 @ApplicationScoped
 public class LateBookings {
+  /** After everything that the work needs has started. */
+  private static final int LAST = Integer.MAX_VALUE;
+
   private static final Logger LOG = Logger.getLogger(LateBookings.class);
   private static final int AT_ONCE = 100;
   private static final long BETWEEN_MILLIS = 500;
@@ -25,7 +29,7 @@ public class LateBookings {
     this.cases = cases;
   }
 
-  void start(@Observes StartupEvent event) {
+  void start(@Observes @Priority(LAST) StartupEvent event) {
     Thread.ofPlatform().name("late-bookings").daemon().start(this::run);
   }
 

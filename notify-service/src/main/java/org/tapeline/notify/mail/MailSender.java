@@ -2,6 +2,7 @@ package org.tapeline.notify.mail;
 
 import io.quarkus.runtime.ShutdownEvent;
 import io.quarkus.runtime.StartupEvent;
+import jakarta.annotation.Priority;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.enterprise.event.Observes;
 import java.time.Duration;
@@ -20,6 +21,9 @@ import org.tapeline.notify.notice.DueBell;
  */
 @ApplicationScoped
 public class MailSender {
+  /** After everything that the work needs has started. */
+  private static final int LAST = Integer.MAX_VALUE;
+
   private static final Logger LOG = Logger.getLogger(MailSender.class);
   private static final Duration BETWEEN = Duration.ofSeconds(1);
   private static final Duration STOPPING = Duration.ofSeconds(5);
@@ -38,7 +42,7 @@ public class MailSender {
     this.composer = composer;
   }
 
-  void start(@Observes StartupEvent event) {
+  void start(@Observes @Priority(LAST) StartupEvent event) {
     for (int i = 1; i <= settings.connections(); i++) {
       threads.add(Thread.ofPlatform().name("mail-" + i).daemon().start(this::run));
     }

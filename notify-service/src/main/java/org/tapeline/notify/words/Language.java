@@ -1,23 +1,24 @@
 package org.tapeline.notify.words;
 
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** A language that every template exists in. */
 public enum Language {
-  ENGLISH("en", Locale.US, "EEEE, MMMM d", "h:mm a"),
-  SPANISH("es", Locale.of("es", "US"), "EEEE d 'de' MMMM", "h:mm a");
+  ENGLISH("en", Locale.US, "EEEE, MMMM d", "AM", "PM"),
+  SPANISH("es", Locale.of("es", "US"), "EEEE d 'de' MMMM", "a. m.", "p. m.");
 
   private final String code;
   private final Locale locale;
   private final String datePattern;
-  private final String timePattern;
+  private final Map<Long, String> halvesOfDay;
 
-  Language(String code, Locale locale, String datePattern, String timePattern) {
+  Language(String code, Locale locale, String datePattern, String morning, String afternoon) {
     this.code = code;
     this.locale = locale;
     this.datePattern = datePattern;
-    this.timePattern = timePattern;
+    this.halvesOfDay = Map.of(0L, morning, 1L, afternoon);
   }
 
   /** BCP 47 primary tag. */
@@ -33,8 +34,9 @@ public enum Language {
     return datePattern;
   }
 
-  String timePattern() {
-    return timePattern;
+  /** What stands after a time, before noon (0) and from noon on (1). */
+  Map<Long, String> halvesOfDay() {
+    return halvesOfDay;
   }
 
   /** The language of a BCP 47 tag such as {@code es-MX}; empty when no words exist in it. */

@@ -3,6 +3,8 @@ package org.tapeline.notify.words;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.temporal.ChronoField;
 
 /** Dates and times as a reader of a language writes them, in the time of the place. */
 public final class Moments {
@@ -10,20 +12,19 @@ public final class Moments {
 
   /** Such as {@code Saturday, September 13} or {@code sábado 13 de septiembre}. */
   public static String date(Instant instant, ZoneId zone, Language language) {
-    return format(instant, zone, language, language.datePattern());
+    return DateTimeFormatter.ofPattern(language.datePattern(), language.locale())
+        .format(instant.atZone(zone));
   }
 
-  /** Such as {@code 9:40 AM}. */
+  /**
+   * Such as {@code 9:40 AM} or {@code 9:40 a. m.}; in words of our own, since those of the JDK
+   * differ from version to version and hold spaces that old mail programs show as question marks.
+   */
   public static String time(Instant instant, ZoneId zone, Language language) {
-    return format(instant, zone, language, language.timePattern());
-  }
-
-  private static String format(Instant instant, ZoneId zone, Language language, String pattern) {
-    // The JDK's locale data puts narrow and no-break spaces in times, which old mail programs show
-    // as question marks.
-    return DateTimeFormatter.ofPattern(pattern, language.locale())
-        .format(instant.atZone(zone))
-        .replace('\u202f', ' ')
-        .replace('\u00a0', ' ');
+    return new DateTimeFormatterBuilder()
+        .appendPattern("h:mm ")
+        .appendText(ChronoField.AMPM_OF_DAY, language.halvesOfDay())
+        .toFormatter(language.locale())
+        .format(instant.atZone(zone));
   }
 }

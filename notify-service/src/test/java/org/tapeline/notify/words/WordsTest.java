@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -11,6 +14,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.tapeline.journal.EventJson;
 
 @DisplayName("The words of notices")
 class WordsTest {
@@ -124,6 +128,18 @@ class WordsTest {
   void firstNameOnly() {
     assertThat(Facts.NAMES).doesNotContain("name", "surname", "birthdate");
     assertThat(Set.of("player", "team")).isSubsetOf(Facts.NAMES);
+  }
+
+  @Test
+  @DisplayName("name every reason for which fitting opens a case")
+  void reasons() throws IOException {
+    Path contract =
+        Path.of(System.getProperty("tapeline.root"), "docs/events/fitting/refit-opened.v1.json");
+    JsonNode reasons = EventJson.MAPPER.readTree(contract.toFile()).at("/properties/why/enum");
+    assertThat(reasons).isNotEmpty();
+    reasons.forEach(
+        reason ->
+            assertThat(WORDS.phrases(Language.ENGLISH).keys()).contains("why." + reason.asText()));
   }
 
   @Test

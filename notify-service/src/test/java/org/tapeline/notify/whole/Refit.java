@@ -1,0 +1,86 @@
+package org.tapeline.notify.whole;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.tapeline.journal.UuidV7;
+import org.tapeline.notify.whole.Peers.Event;
+
+/** A re-fit case, as fitting publishes it. */
+final class Refit {
+  final UUID id = UuidV7.next();
+  final UUID correlationId = UuidV7.next();
+  private final UUID player;
+
+  Refit(UUID player) {
+    this.player = player;
+  }
+
+  Event opened(long version) {
+    return event(
+        "refit-opened",
+        version,
+        Map.of(
+            "refitCase",
+            id,
+            "player",
+            player,
+            "field",
+            "NORTH",
+            "team",
+            "U10-HAWKS",
+            "urgency",
+            "do-not-wear",
+            "why",
+            "fit-failed",
+            "needs",
+            List.of(),
+            "at",
+            Instant.now()));
+  }
+
+  /** Twenty minutes from a time on. */
+  Event booked(long version, String startsAt) {
+    Instant starts = Instant.parse(startsAt);
+    return event(
+        "refit-booked",
+        version,
+        Map.of(
+            "refitCase",
+            id,
+            "player",
+            player,
+            "field",
+            "NORTH",
+            "fitDay",
+            UuidV7.next(),
+            "startsAt",
+            starts,
+            "endsAt",
+            starts.plusSeconds(1200),
+            "zone",
+            "America/Denver",
+            "waitsForArrival",
+            false,
+            "at",
+            Instant.now()));
+  }
+
+  Event closed(long version, String outcome) {
+    return event(
+        "refit-closed",
+        version,
+        Map.of("refitCase", id, "player", player, "outcome", outcome, "at", Instant.now()));
+  }
+
+  private Event event(String name, long version, Object data) {
+    return Event.of(
+        "fitting.events",
+        "org.tapeline.fitting." + name + ".v1",
+        "refit-" + id,
+        version,
+        player,
+        data);
+  }
+}
