@@ -1,0 +1,56 @@
+package org.tapeline.sizing.chart;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.Journal;
+import org.tapeline.journal.RecordedEvent;
+import org.tapeline.journal.StreamName;
+
+/** The charts in force; a chart's stream holds all its versions. */
+@ApplicationScoped
+public class Charts {
+  private final Journal journal;
+
+  Charts(Journal journal) {
+    this.journal = journal;
+  }
+
+  public List<SizeChart> inForce() {
+    return ChartRow.<ChartRow>list("order by model").stream()
+        .map(row -> newest(row.model).orElseThrow())
+        .toList();
+  }
+
+  private Optional<SizeChart> newest(String model) {
+    List<RecordedEvent> versions = journal.load(stream(model));
+    return versions.isEmpty()
+        ? Optional.empty()
+        : Optional.of(((ChartPublished) versions.getLast().data()).chart());
+  }
+
+  /** Publishes the sizes as a new version, unless they are those in force. True when it did. */
+  public boolean publish(String model, List<SizeRange> sizes, Cause cause) {
+    Optional<SizeChart> before = newest(model);
+    int version = before.map(SizeChart::version).orElse(0) + 1;
+    SizeChart chart = new SizeChart(model, version, sizes);
+    if (before.isPresent() && before.get().sameSizesAs(chart)) {
+      return false;
+    }
+    journal.append(
+        stream(model), version - 1L, List.of(ChartPublished.of(chart)), cause.step(model));
+    ChartRow row = ChartRow.findById(model);
+    if (row == null) {
+      row = new ChartRow();
+      row.model = model;
+    }
+    row.version = version;
+    row.persist();
+    return true;
+  }
+
+  private static StreamName stream(String model) {
+    return StreamName.of("chart", model, model);
+  }
+}

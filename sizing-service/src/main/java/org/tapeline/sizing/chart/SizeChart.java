@@ -1,0 +1,44 @@
+package org.tapeline.sizing.chart;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The sizes of a helmet model, from small to large. Gaps between sizes are allowed, overlaps are
+ * not.
+ *
+ * @param model code of the model, such as {@code model-a}
+ * @param version rises by one with each publication
+ */
+public record SizeChart(String model, int version, List<SizeRange> sizes) {
+
+  public SizeChart {
+    sizes = sizes.stream().sorted(Comparator.comparing(SizeRange::from)).toList();
+    List<String> faults = faults(sizes);
+    if (sizes.isEmpty() || version < 1 || !faults.isEmpty()) {
+      throw new IllegalArgumentException(model + ": " + faults);
+    }
+  }
+
+  /** What keeps these ranges from being a chart, one sentence each. */
+  public static List<String> faults(List<SizeRange> ranges) {
+    List<SizeRange> sorted = ranges.stream().sorted(Comparator.comparing(SizeRange::from)).toList();
+    List<String> faults = new ArrayList<>();
+    for (int i = 1; i < sorted.size(); i++) {
+      SizeRange lower = sorted.get(i - 1);
+      SizeRange upper = sorted.get(i);
+      if (lower.to().compareTo(upper.from()) >= 0) {
+        faults.add(lower.said() + " and " + upper.said() + " overlap");
+      }
+    }
+    if (sorted.stream().map(SizeRange::size).distinct().count() < sorted.size()) {
+      faults.add("A size is named twice");
+    }
+    return faults;
+  }
+
+  public boolean sameSizesAs(SizeChart other) {
+    return sizes.equals(other.sizes);
+  }
+}

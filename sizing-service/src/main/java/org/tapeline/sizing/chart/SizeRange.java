@@ -1,0 +1,37 @@
+package org.tapeline.sizing.chart;
+
+import java.util.Locale;
+import org.tapeline.sizing.units.Millimetres;
+
+/**
+ * A size with the heads that it is made for.
+ *
+ * @param size its word, such as {@code youth-medium}
+ * @param from smallest head, inclusive
+ * @param to largest head, inclusive; above {@code from}
+ */
+public record SizeRange(String size, Millimetres from, Millimetres to) {
+
+  public SizeRange {
+    if (!size.matches("[a-z0-9-]{1,30}")) {
+      throw new IllegalArgumentException("Not a size: " + size);
+    }
+    if (from.compareTo(to) >= 0) {
+      throw new IllegalArgumentException("The range of " + size + " is upside down");
+    }
+  }
+
+  public boolean holds(Millimetres head) {
+    return from.compareTo(head) <= 0 && head.compareTo(to) <= 0;
+  }
+
+  /** As people say it: {@code Youth medium}. */
+  public String said() {
+    return said(size);
+  }
+
+  public static String said(String size) {
+    String words = size.replace('-', ' ');
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

@@ -1,0 +1,23 @@
+package org.tapeline.sizing.fitting;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+import org.tapeline.sizing.chart.SizeRange;
+
+/** The size in which a player's fit check passed last. */
+@Entity
+@Table(name = "passed_size")
+public class PassedSize extends PanacheEntityBase {
+  @Id public UUID player;
+  public String model;
+  public String size;
+  public Instant at;
+
+  public String sizeSaid() {
+    return SizeRange.said(size);
+  }
+}

@@ -1,0 +1,58 @@
+package org.tapeline.sizing.importing;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.UUID;
+import org.tapeline.journal.Answer;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.CommandLog;
+import org.tapeline.sizing.chart.ChartImport;
+import org.tapeline.sizing.csv.ImportAnswer;
+import org.tapeline.sizing.csv.ImportAnswer.Mode;
+import org.tapeline.sizing.csv.ImportRefused;
+import org.tapeline.sizing.roster.Advising;
+import org.tapeline.sizing.roster.RosterImport;
+
+/** Runs an import as one command. */
+@ApplicationScoped
+public class Imports {
+  private final CommandLog commands;
+  private final RosterImport roster;
+  private final ChartImport charts;
+  private final Advising advising;
+
+  Imports(CommandLog commands, RosterImport roster, ChartImport charts, Advising advising) {
+    this.commands = commands;
+    this.roster = roster;
+    this.charts = charts;
+    this.advising = advising;
+  }
+
+  /**
+   * @throws ImportRefused when all or none was wanted and some row is wrong
+   */
+  Answer run(String what, UUID id, Mode mode, String csv) {
+    String text = csv == null ? "" : csv;
+    return commands.once(
+        id,
+        "import-" + what + "/" + mode,
+        text,
+        () -> {
+          ImportAnswer answer =
+              what.equals("players")
+                  ? roster.run(text, mode, Cause.command(id))
+                  : importCharts(text, mode, Cause.command(id));
+          if (mode == Mode.ALL_OR_NONE && !answer.errors().isEmpty()) {
+            throw new ImportRefused(answer.errors());
+          }
+          return Answer.of(200, answer);
+        });
+  }
+
+  private ImportAnswer importCharts(String csv, Mode mode, Cause cause) {
+    ImportAnswer answer = charts.run(csv, mode, cause);
+    if (answer.accepted() > 0) {
+      advising.adviseAll(cause);
+    }
+    return answer;
+  }
+}

@@ -1,0 +1,60 @@
+package org.tapeline.sizing.roster;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.IdClass;
+import jakarta.persistence.Table;
+import java.io.Serializable;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.sizing.chart.ModelName;
+import org.tapeline.sizing.chart.SizeRange;
+
+/** The newest advice for a model, for the pages. */
+@Entity
+@Table(name = "advice")
+@IdClass(AdviceRow.Key.class)
+public class AdviceRow extends PanacheEntityBase {
+  @Id public UUID player;
+  @Id public String model;
+
+  @Column(name = "chart_version")
+  public int chartVersion;
+
+  public String size;
+  public String second;
+  public String outcome;
+  public String reason;
+
+  /** Both together. */
+  public record Key(UUID player, String model) implements Serializable {}
+
+  public String modelSaid() {
+    return ModelName.said(model);
+  }
+
+  public String sizeSaid() {
+    return size == null ? "No size of this model" : SizeRange.said(size);
+  }
+
+  public String secondSaid() {
+    return second == null ? "" : SizeRange.said(second);
+  }
+
+  static List<AdviceRow> of(UUID player) {
+    return list("player = ?1 order by model", player);
+  }
+
+  PlayerEvent.ModelAdvice asAdvice() {
+    return new PlayerEvent.ModelAdvice(
+        model,
+        chartVersion,
+        Optional.ofNullable(size),
+        Optional.ofNullable(second),
+        outcome,
+        reason);
+  }
+}

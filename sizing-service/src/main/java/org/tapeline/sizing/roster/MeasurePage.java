@@ -1,0 +1,128 @@
+package org.tapeline.sizing.roster;
+
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.smallrye.common.annotation.RunOnVirtualThread;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.transaction.Transactional;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.net.URI;
+import java.util.List;
+import java.util.UUID;
+import org.jboss.resteasy.reactive.RestForm;
+import org.tapeline.journal.UuidV7;
+import org.tapeline.sizing.access.Caller;
+import org.tapeline.sizing.access.CommandId;
+import org.tapeline.sizing.problem.Problem;
+
+/** Entering the readings of one head, on a phone at the field. */
+@Path("/players/{player}/measure")
+@RolesAllowed({"fitter", "equipment-manager"})
+@Produces(MediaType.TEXT_HTML)
+@RunOnVirtualThread
+public class MeasurePage {
+  private final Caller caller;
+  private final Players players;
+  private final Measuring measuring;
+
+  MeasurePage(Caller caller, Players players, Measuring measuring) {
+    this.caller = caller;
+    this.players = players;
+    this.measuring = measuring;
+  }
+
+  @CheckedTemplate(basePath = "reading")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance measure(PlayerRow player, Form form);
+  }
+
+  /** What the form shows: what was typed is kept, what is wrong stands beside it. */
+  public record Form(
+      UUID commandId,
+      List<String> typed,
+      List<String> errors,
+      String problem,
+      boolean third,
+      boolean confirm) {
+
+    static Form empty() {
+      return new Form(UuidV7.next(), List.of("", "", ""), List.of("", "", ""), "", false, false);
+    }
+
+    static Form after(Problem problem, UUID commandId, List<String> typed) {
+      List<String> errors = List.of(error(problem, 0), error(problem, 1), error(problem, 2));
+      boolean third = problem.code().equals("third-reading-needed") || !typed.get(2).isBlank();
+      return new Form(
+          commandId,
+          typed,
+          errors,
+          problem.getMessage(),
+          third,
+          problem.code().equals("smaller-than-before"));
+    }
+
+    private static String error(Problem problem, int reading) {
+      return problem.errors().stream()
+          .filter(e -> e.field().equals("readings[" + reading + "]"))
+          .map(Problem.FieldError::message)
+          .findFirst()
+          .orElse("");
+    }
+  }
+
+  @GET
+  @Transactional
+  public TemplateInstance show(@PathParam("player") String reference) {
+    return Templates.measure(own(reference), Form.empty());
+  }
+
+  @POST
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response record(
+      @PathParam("player") String reference,
+      @RestForm String commandId,
+      @RestForm String first,
+      @RestForm String second,
+      @RestForm String third,
+      @RestForm String confirmed) {
+    PlayerRow player = own(reference);
+    UUID id = CommandId.of(commandId);
+    List<String> typed = List.of(text(first), text(second), text(third));
+    try {
+      measuring.record(
+          id, player.player, new Measuring.Entry(typed, "yes".equals(confirmed)), caller.id());
+      return Response.seeOther(URI.create("/sizing/players/" + player.player + "?measured"))
+          .build();
+    } catch (Problem problem) {
+      return Response.status(problem.status())
+          .entity(Templates.measure(player, Form.after(problem, id, typed)).render())
+          .build();
+    }
+  }
+
+  private PlayerRow own(String reference) {
+    PlayerRow row = PlayerView.existing(players, reference);
+    if (!caller.mayWorkAt(row.field)) {
+      throw new Problem(
+          403,
+          "other-field",
+          "Not your field",
+          "You do not work at this player's field.",
+          List.of());
+    }
+    return row;
+  }
+
+  private static String text(String typed) {
+    return typed == null ? "" : typed.strip();
+  }
+}

@@ -1,0 +1,115 @@
+package org.tapeline.sizing.roster;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.journal.Answer;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.CommandLog;
+import org.tapeline.sizing.problem.Problem;
+import org.tapeline.sizing.problem.Problem.FieldError;
+import org.tapeline.sizing.reading.Measurement;
+import org.tapeline.sizing.reading.Reading;
+import org.tapeline.sizing.reading.ReadingText;
+import org.tapeline.sizing.reading.ReadingText.Understood;
+import org.tapeline.sizing.roster.PlayerCommand.RecordHead;
+import org.tapeline.sizing.units.Inches;
+
+/** From what a measurer typed to a recorded head with size advice. */
+@ApplicationScoped
+public class Measuring {
+  private final CommandLog commands;
+  private final Players players;
+  private final Advising advising;
+  private final Clock clock;
+
+  Measuring(CommandLog commands, Players players, Advising advising, Clock clock) {
+    this.commands = commands;
+    this.players = players;
+    this.advising = advising;
+    this.clock = clock;
+  }
+
+  /** What was asked: the readings as typed, and whether an unusual value was confirmed. */
+  public record Entry(List<String> readings, boolean confirmed) {}
+
+  /** What is answered. */
+  public record Measured(
+      UUID player,
+      double valueMm,
+      String inches,
+      double uncertaintyMm,
+      String method,
+      List<String> saidBack,
+      List<PlayerEvent.ModelAdvice> advice) {}
+
+  /**
+   * @throws Problem when a reading is not understood, a third one is needed, or the value must be
+   *     confirmed
+   */
+  public Answer record(UUID commandId, UUID player, Entry entry, String by) {
+    return commands.once(
+        commandId,
+        "record-head/" + player,
+        entry,
+        () -> Answer.of(200, doRecord(commandId, player, entry, by)));
+  }
+
+  private Measured doRecord(UUID commandId, UUID player, Entry entry, String by) {
+    List<Reading> readings = understand(entry.readings());
+    Measurement measurement = measurement(readings);
+    Cause cause = Cause.command(commandId);
+    players.handle(
+        new RecordHead(player, measurement, entry.confirmed(), by, clock.instant()), cause);
+    double value = measurement.value().value();
+    double uncertainty = measurement.uncertainty().value();
+    advising.advise(player, value, uncertainty, cause);
+    return new Measured(
+        player,
+        value,
+        Inches.say(measurement.value()),
+        uncertainty,
+        measurement.method().code(),
+        readings.stream().map(Reading::saidBack).toList(),
+        AdviceRow.of(player).stream().map(AdviceRow::asAdvice).toList());
+  }
+
+  private static List<Reading> understand(List<String> texts) {
+    List<String> given =
+        texts == null ? List.of() : texts.stream().filter(t -> t != null && !t.isBlank()).toList();
+    List<Reading> readings = new ArrayList<>();
+    List<FieldError> errors = new ArrayList<>();
+    for (int i = 0; i < given.size(); i++) {
+      switch (ReadingText.understand(given.get(i))) {
+        case Understood.Ok ok -> readings.add(ok.reading());
+        case Understood.Not not -> errors.add(new FieldError("readings[" + i + "]", not.reason()));
+      }
+    }
+    if (given.size() < 2 || given.size() > 3) {
+      int missing = Math.min(given.size(), 2);
+      errors.add(new FieldError("readings[" + missing + "]", "Take two readings, or three."));
+    }
+    if (!errors.isEmpty()) {
+      throw new Problem(
+          422, "readings", "Not recorded", "Correct the readings that are marked.", errors);
+    }
+    return readings;
+  }
+
+  private static Measurement measurement(List<Reading> readings) {
+    return switch (Measurement.of(readings)) {
+      case Measurement.Result.Ok ok -> ok.measurement();
+      case Measurement.Result.ThirdNeeded third ->
+          throw new Problem(
+              422,
+              "third-reading-needed",
+              "A third reading is needed",
+              "The two readings lie "
+                  + Math.round(third.apart().value())
+                  + " mm apart, more than 5 mm. Take a third one.",
+              List.of(new FieldError("readings[2]", "Take a third reading.")));
+    };
+  }
+}

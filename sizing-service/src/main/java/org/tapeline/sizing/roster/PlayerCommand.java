@@ -1,0 +1,28 @@
+package org.tapeline.sizing.roster;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.sizing.advice.SizeAdvice;
+import org.tapeline.sizing.reading.Measurement;
+
+/** What somebody wants of a player. */
+public sealed interface PlayerCommand {
+  UUID player();
+
+  /** The roster says that the player plays there. */
+  record PutOnRoster(UUID player, String number, String team, String field)
+      implements PlayerCommand {}
+
+  /** The roster no longer has the player. */
+  record TakeOffRoster(UUID player) implements PlayerCommand {}
+
+  /**
+   * @param confirmed the measurer has seen that the value is unusual and stands by it
+   */
+  record RecordHead(UUID player, Measurement measurement, boolean confirmed, String by, Instant at)
+      implements PlayerCommand {}
+
+  /** The advice as the charts in force give it. */
+  record Advise(UUID player, List<SizeAdvice> advice) implements PlayerCommand {}
+}

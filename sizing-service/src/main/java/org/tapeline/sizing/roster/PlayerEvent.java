@@ -1,0 +1,53 @@
+package org.tapeline.sizing.roster;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** What happens to a player, without anything that says who the player is. */
+public sealed interface PlayerEvent {
+  UUID player();
+
+  /** On the roster for the first time, or again after leaving. */
+  record PlayerEnrolled(UUID player, String number, String team, String field)
+      implements PlayerEvent {}
+
+  /** To another team or field. */
+  record PlayerMoved(UUID player, String team, String field) implements PlayerEvent {}
+
+  /** Off the roster. */
+  record PlayerLeft(UUID player) implements PlayerEvent {}
+
+  /**
+   * A head circumference.
+   *
+   * @param by staff id of the measurer
+   */
+  record HeadMeasured(
+      UUID player,
+      List<ReadingTaken> readings,
+      double valueMm,
+      double uncertaintyMm,
+      String method,
+      boolean confirmed,
+      String by,
+      Instant at)
+      implements PlayerEvent {}
+
+  /** One reading, as it was understood and in millimetres. */
+  record ReadingTaken(String entered, double mm) {}
+
+  /** Which sizes to try. */
+  record SizeAdvised(UUID player, double valueMm, List<ModelAdvice> advice)
+      implements PlayerEvent {}
+
+  /** The advice for one model. */
+  record ModelAdvice(
+      String model,
+      int chartVersion,
+      Optional<String> size,
+      Optional<String> second,
+      String outcome,
+      String reason) {}
+}

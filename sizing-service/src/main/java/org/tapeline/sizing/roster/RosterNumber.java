@@ -1,0 +1,15 @@
+package org.tapeline.sizing.roster;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.util.UUID;
+
+/** The player behind a roster number; kept when the person is erased. */
+@Entity
+@Table(name = "roster_number")
+public class RosterNumber extends PanacheEntityBase {
+  @Id public String number;
+  public UUID player;
+}
