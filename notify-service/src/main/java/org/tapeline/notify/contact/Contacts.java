@@ -1,10 +1,13 @@
 package org.tapeline.notify.contact;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.tapeline.notify.words.Language;
 
 /** Keeps the local copies of people; always in the caller's transaction. */
@@ -50,8 +53,10 @@ public class Contacts {
     return Guardian.<Guardian>findByIdOptional(guardian).map(g -> g.email);
   }
 
-  public boolean knows(UUID guardian) {
-    return Guardian.findByIdOptional(guardian).isPresent();
+  /** The names of those who are known, by id. */
+  public Map<UUID, String> namesOf(Collection<UUID> guardians) {
+    return Guardian.<Guardian>list("guardian in ?1", guardians).stream()
+        .collect(Collectors.toMap(g -> g.guardian, g -> g.name));
   }
 
   public void eraseGuardian(UUID guardian) {

@@ -15,6 +15,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.notify.problem.Problem;
@@ -29,9 +30,11 @@ public class NoticePage {
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss 'UTC'").withZone(ZoneOffset.UTC);
 
   private final NoticeViews views;
+  private final Recipients recipients;
 
-  NoticePage(NoticeViews views) {
+  NoticePage(NoticeViews views, Recipients recipients) {
     this.views = views;
+    this.recipients = recipients;
   }
 
   @CheckedTemplate(basePath = "notice")
@@ -44,8 +47,16 @@ public class NoticePage {
     static native TemplateInstance one(NoticeViews.Whole whole, Wording say);
   }
 
-  /** How codes and times are said on these pages. */
-  public record Wording() {
+  /**
+   * How codes, times and recipients are said on these pages.
+   *
+   * @param names by recipient
+   */
+  public record Wording(Map<String, String> names) {
+
+    public String who(String recipient) {
+      return names.get(recipient);
+    }
 
     public String time(Instant at) {
       return TIME.format(at);
@@ -70,12 +81,9 @@ public class NoticePage {
   @GET
   public TemplateInstance list(@QueryParam("state") String state) {
     Optional<String> chosen = NoticeStates.filter(state);
+    List<NoticeViews.Line> notices = views.list(Optional.empty(), chosen);
     return Templates.list(
-        views.list(Optional.empty(), chosen),
-        NoticeStates.ALL,
-        chosen.orElse(""),
-        NoticeViews.MOST,
-        new Wording());
+        notices, NoticeStates.ALL, chosen.orElse(""), NoticeViews.MOST, wording(notices));
   }
 
   @GET
@@ -83,7 +91,12 @@ public class NoticePage {
   public TemplateInstance one(@PathParam("notice") UUID notice) {
     return views
         .one(notice)
-        .map(whole -> Templates.one(whole, new Wording()))
+        .map(whole -> Templates.one(whole, wording(List.of(whole.notice()))))
         .orElseThrow(() -> Problem.notFound("There is no such notice. Look in the list."));
+  }
+
+  private Wording wording(List<NoticeViews.Line> notices) {
+    return new Wording(
+        recipients.names(notices.stream().map(NoticeViews.Line::recipient).toList()));
   }
 }

@@ -76,12 +76,14 @@ public class ParentPage {
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
   public Response confirm(
       @PathParam("token") String token, @FormParam("commandId") String commandId) {
-    Optional<UUID> notice = links.open(token).filter(id -> view.of(id).isPresent());
-    if (notice.isEmpty()) {
+    Optional<ParentView.Shown> shown = links.open(token).flatMap(view::of);
+    if (shown.isEmpty()) {
       return dead();
     }
-    view.acknowledge(notice.get(), idOrNew(commandId));
-    return guarded(Response.seeOther(URI.create("/notify/n/" + token))).build();
+    view.acknowledge(shown.get().notice(), idOrNew(commandId));
+    return guarded(Response.seeOther(URI.create("/notify/n/" + token)))
+        .header("Correlation-Id", shown.get().correlationId())
+        .build();
   }
 
   private Response page(ParentView.Shown shown, String token) {

@@ -37,7 +37,13 @@ class ParentView {
    * @param confirmed whether the person confirmed to have read it
    * @param calendar whether there is a calendar file
    */
-  record Shown(Letter letter, Optional<Letter> newer, boolean confirmed, boolean calendar) {}
+  record Shown(
+      UUID notice,
+      UUID correlationId,
+      Letter letter,
+      Optional<Letter> newer,
+      boolean confirmed,
+      boolean calendar) {}
 
   /** Empty for a notice whose words were erased, and for one that was cancelled. */
   @Transactional
@@ -49,6 +55,8 @@ class ParentView {
 
   private Shown shown(NoticeRow row, Letter letter) {
     return new Shown(
+        row.notice,
+        row.correlationId,
         letter,
         newer(row).flatMap(texts::letterOf),
         row.state.equals("acknowledged"),

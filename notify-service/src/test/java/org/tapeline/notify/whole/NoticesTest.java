@@ -108,6 +108,7 @@ class NoticesTest {
     assertThat(onlyMailTo(rosa()).subject()).contains("Leo", "sábado 13 de septiembre");
     assertThat(states(refit.id)).containsExactly("sent");
     nobodyIsToldTwice(family);
+    assertThat(count("select count(*) from inbox_parked")).isZero();
   }
 
   @Test
@@ -180,6 +181,18 @@ class NoticesTest {
     assertThat(whole.getString("tries[0].outcome")).isEqualTo("failed");
     assertThat(whole.getString("tries[0].code")).isEqualTo("connect-failed");
     assertThat(whole.getList("tries.outcome")).endsWith("taken");
+    String page =
+        given()
+            .auth()
+            .preemptive()
+            .basic("manager", "larkfield")
+            .get("/notices/" + id)
+            .then()
+            .statusCode(200)
+            .extract()
+            .asString();
+    assertThat(page)
+        .contains("Guardian of Noa", "connect-failed", "/chains/" + refit.correlationId);
     nobodyIsToldTwice(family);
   }
 
@@ -201,6 +214,22 @@ class NoticesTest {
     await().atMost(SOON).until(() -> texts(refit) == 0);
     assertThat(count("select count(*) from player where given_name = 'Eva'")).isZero();
     assertThat(states(refit.id)).hasSize(2);
+  }
+
+  @Test
+  @DisplayName("are given up when the person is erased before they could be sent")
+  void erasedBeforeSent() {
+    SmtpServer.down();
+    Family family = new Family("Gus").guardian("en", rosa());
+    family.details().forEach(this::publish);
+    Refit refit = new Refit(family.player);
+    publishTwice(refit, refit.opened(1), refit.booked(2, SATURDAY));
+    await().atMost(SOON).until(() -> states(refit.id).equals(List.of("raised")));
+    publish(family.guardianTombstone(0));
+    await().atMost(SOON).until(() -> states(refit.id).equals(List.of("undeliverable")));
+    SmtpServer.up();
+    assertThat(notices(refit.id).getString("notices[0].why")).isEqualTo("erased");
+    assertThat(SmtpServer.to(rosa())).isEmpty();
   }
 
   @Test
@@ -293,6 +322,14 @@ class NoticesTest {
             .extract()
             .asString();
     assertThat(page).contains("<h1>Notices</h1>");
+    given()
+        .auth()
+        .preemptive()
+        .basic("manager", "larkfield")
+        .get("/notices/" + UuidV7.next())
+        .then()
+        .statusCode(404)
+        .contentType("text/html");
   }
 
   private void assertMailInSpanish(ReceivedMail mail, Refit refit) {
