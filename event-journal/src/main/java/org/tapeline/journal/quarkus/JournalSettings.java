@@ -1,6 +1,6 @@
 package org.tapeline.journal.quarkus;
 
-import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Singleton;
 import java.util.HashMap;
 import java.util.Map;
 import org.eclipse.microprofile.config.Config;
@@ -9,7 +9,7 @@ import org.postgresql.ds.PGSimpleDataSource;
 import org.tapeline.journal.kafka.KafkaClients;
 
 /** What the journal takes from the service's configuration. */
-@ApplicationScoped
+@Singleton
 class JournalSettings {
   @ConfigProperty(name = "tapeline.service")
   String service;
