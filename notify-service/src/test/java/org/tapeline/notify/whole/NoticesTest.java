@@ -73,6 +73,7 @@ class NoticesTest {
 
   @AfterEach
   void close() {
+    SmtpServer.up();
     peers.close();
   }
 

@@ -11,9 +11,15 @@ import org.apache.kafka.common.serialization.ByteArraySerializer;
 import org.apache.kafka.common.serialization.StringSerializer;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.notify.EventContracts;
 
-/** Publishes as the peer services do: CloudEvents 1.0 in Kafka's binary mode. */
+/**
+ * Publishes as the peer services do: CloudEvents 1.0 in Kafka's binary mode, and nothing that their
+ * contracts do not allow.
+ */
 final class Peers implements AutoCloseable {
+  private static final EventContracts CONTRACTS = EventContracts.load();
+
   private final KafkaProducer<String, byte[]> producer;
 
   Peers(String bootstrapServers) {
@@ -39,6 +45,9 @@ final class Peers implements AutoCloseable {
   }
 
   Peers send(Event event, UUID correlationId) {
+    if (event.data() != null && CONTRACTS.knows(event.type())) {
+      CONTRACTS.validateProduced(event.type(), EventJson.MAPPER.valueToTree(event.data()));
+    }
     ProducerRecord<String, byte[]> sent =
         new ProducerRecord<>(event.topic(), event.key(), bytes(event.data()));
     Map<String, String> headers =

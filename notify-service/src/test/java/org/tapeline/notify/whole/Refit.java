@@ -35,7 +35,7 @@ final class Refit {
             "why",
             "fit-failed",
             "needs",
-            List.of(),
+            List.of(Map.of("kind", "part", "item", "jaw-pad-15mm")),
             "at",
             Instant.now()));
   }

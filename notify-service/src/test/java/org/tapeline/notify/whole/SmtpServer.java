@@ -32,9 +32,12 @@ public final class SmtpServer implements QuarkusTestResourceLifecycleManager {
     down();
   }
 
+  /** Starts it, with an empty mailbox, unless it runs. */
   static void up() {
-    server = new GreenMail(setup);
-    server.start();
+    if (server == null || !server.isRunning()) {
+      server = new GreenMail(setup);
+      server.start();
+    }
   }
 
   static void down() {
