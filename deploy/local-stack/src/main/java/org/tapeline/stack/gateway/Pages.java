@@ -1,0 +1,66 @@
+package org.tapeline.stack.gateway;
+
+import io.quarkus.qute.Engine;
+import io.quarkus.qute.HtmlEscaper;
+import io.quarkus.qute.ReflectionValueResolver;
+import io.quarkus.qute.TemplateLocator.TemplateLocation;
+import io.quarkus.qute.Variant;
+import io.vertx.ext.web.RoutingContext;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The gateway's own pages, from templates beside the code. */
+final class Pages {
+  private final Engine engine =
+      Engine.builder()
+          .addDefaults()
+          .addValueResolver(new ReflectionValueResolver())
+          .addResultMapper(new HtmlEscaper(List.of(Variant.TEXT_HTML)))
+          .addLocator(Pages::locate)
+          .build();
+
+  private static Optional<TemplateLocation> locate(String name) {
+    InputStream in = Pages.class.getResourceAsStream("/templates/" + name + ".html");
+    return in == null ? Optional.empty() : Optional.of(new Located(read(in)));
+  }
+
+  private static String read(InputStream in) {
+    try (in) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private record Located(String text) implements TemplateLocation {
+    @Override
+    public Reader read() {
+      return new StringReader(text);
+    }
+
+    @Override
+    public Optional<Variant> getVariant() {
+      return Optional.of(Variant.forContentType(Variant.TEXT_HTML));
+    }
+  }
+
+  void send(RoutingContext context, String template, Map<String, Object> data) {
+    context
+        .response()
+        .putHeader("Content-Type", "text/html; charset=utf-8")
+        .putHeader("Cache-Control", "no-store")
+        .end(engine.getTemplate(template).data(data).render());
+  }
+
+  void notFound(RoutingContext context) {
+    context.response().setStatusCode(404);
+    send(context, "not-found", Map.of());
+  }
+}

@@ -1,0 +1,42 @@
+package org.tapeline.stack.gateway;
+
+import io.vertx.core.http.Cookie;
+import io.vertx.core.http.CookieSameSite;
+import io.vertx.ext.web.Router;
+import io.vertx.ext.web.RoutingContext;
+import java.util.Map;
+
+/** Signing in and out. The password is checked by a service; its cookie is good for all four. */
+final class SignIn {
+  private static final String COOKIE = "quarkus-credential";
+
+  private final Pages pages;
+
+  SignIn(Pages pages) {
+    this.pages = pages;
+  }
+
+  void mount(Router router) {
+    router
+        .get("/sign-in")
+        .handler(
+            context ->
+                pages.send(
+                    context,
+                    "sign-in",
+                    Map.of("failed", context.request().getParam("failed") != null)));
+    router.get("/sign-out").handler(SignIn::signOut);
+  }
+
+  private static void signOut(RoutingContext context) {
+    context
+        .response()
+        .addCookie(
+            Cookie.cookie(COOKIE, "")
+                .setPath("/")
+                .setMaxAge(0)
+                .setHttpOnly(true)
+                .setSameSite(CookieSameSite.STRICT));
+    context.redirect("/sign-in");
+  }
+}

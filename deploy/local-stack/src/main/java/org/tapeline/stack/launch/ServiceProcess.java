@@ -1,0 +1,106 @@
+package org.tapeline.stack.launch;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+
+/** One service as a process of its own, that ends with the launcher. */
+final class ServiceProcess {
+  private static final Path PARENT_DEATH_SIGNAL = Path.of("/usr/bin/setpriv");
+
+  private final String name;
+  private final int port;
+  private final Path log;
+  private final Process process;
+
+  private ServiceProcess(String name, int port, Path log, Process process) {
+    this.name = name;
+    this.port = port;
+    this.log = log;
+    this.process = process;
+  }
+
+  static ServiceProcess start(
+      String name, int port, Path root, Path log, Map<String, String> environment)
+      throws IOException {
+    Path app = root.resolve(name + "-service/target/quarkus-app");
+    ProcessBuilder builder = new ProcessBuilder(command(app));
+    builder.directory(app.toFile());
+    builder.environment().putAll(environment);
+    builder.environment().put("QUARKUS_HTTP_PORT", Integer.toString(port));
+    builder.redirectErrorStream(true).redirectOutput(log.toFile());
+    return new ServiceProcess(name, port, log, builder.start());
+  }
+
+  private static List<String> command(Path app) {
+    List<String> command = new ArrayList<>();
+    if (Files.isExecutable(PARENT_DEATH_SIGNAL)) {
+      // A launcher that is killed cannot stop its children; the kernel tells them instead.
+      command.addAll(List.of(PARENT_DEATH_SIGNAL.toString(), "--pdeathsig", "TERM"));
+    }
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(List.of("-Xmx192m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
+    if (Files.exists(app.resolve("app-cds.jsa"))) {
+      command.addAll(List.of("-XX:SharedArchiveFile=app-cds.jsa", "-Xshare:auto"));
+    }
+    command.addAll(List.of("-jar", "quarkus-run.jar"));
+    return command;
+  }
+
+  String name() {
+    return name;
+  }
+
+  long pid() {
+    return process.pid();
+  }
+
+  boolean alive() {
+    return process.isAlive();
+  }
+
+  boolean ready(HttpClient http) {
+    URI health = URI.create("http://127.0.0.1:" + port + "/" + name + "/q/health/ready");
+    try {
+      return http.send(
+                  HttpRequest.newBuilder(health).timeout(Duration.ofSeconds(2)).build(),
+                  HttpResponse.BodyHandlers.discarding())
+              .statusCode()
+          == 200;
+    } catch (IOException e) {
+      return false;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  /** The end of what it said, for a person who has to find out why it did not start. */
+  String lastWords(int lines) {
+    try {
+      List<String> all = Files.readAllLines(log);
+      return String.join("\n", all.subList(Math.max(0, all.size() - lines), all.size()));
+    } catch (IOException e) {
+      return "(no log at " + log + ")";
+    }
+  }
+
+  void askToStop() {
+    process.destroy();
+  }
+
+  void awaitStop(Duration patience) throws InterruptedException {
+    if (!process.waitFor(patience.toMillis(), TimeUnit.MILLISECONDS)) {
+      process.destroyForcibly().waitFor();
+    }
+  }
+}

@@ -1,0 +1,62 @@
+package org.tapeline.stack.mailbox;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+
+/** Caught messages as files, newest first. A message is on the disk before it is accepted. */
+public final class Mailbox {
+  private static final String SUFFIX = ".eml";
+
+  private final Path directory;
+  private final AtomicLong last;
+
+  public Mailbox(Path directory) throws IOException {
+    this.directory = Files.createDirectories(directory);
+    this.last = new AtomicLong(newest());
+  }
+
+  private long newest() throws IOException {
+    try (var files = Files.list(directory)) {
+      return files
+          .map(file -> file.getFileName().toString())
+          .filter(name -> name.matches("[0-9]+\\.eml"))
+          .mapToLong(name -> Long.parseLong(name.substring(0, name.length() - SUFFIX.length())))
+          .max()
+          .orElse(0);
+    }
+  }
+
+  void store(InputStream message) throws IOException {
+    long number = last.incrementAndGet();
+    Path part = directory.resolve(number + ".part");
+    Files.copy(message, part, StandardCopyOption.REPLACE_EXISTING);
+    try (FileChannel file = FileChannel.open(part, StandardOpenOption.WRITE)) {
+      file.force(true);
+    }
+    Files.move(part, directory.resolve(number + SUFFIX), StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  public List<StoredMail> all() throws IOException {
+    try (var files = Files.list(directory)) {
+      return files
+          .filter(file -> file.toString().endsWith(SUFFIX))
+          .map(StoredMail::read)
+          .sorted(Comparator.comparingLong(StoredMail::number).reversed())
+          .toList();
+    }
+  }
+
+  public Optional<StoredMail> one(long number) {
+    Path file = directory.resolve(number + SUFFIX);
+    return Files.exists(file) ? Optional.of(StoredMail.read(file)) : Optional.empty();
+  }
+}
