@@ -18,7 +18,7 @@ import org.tapeline.journal.EventJson;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
 import org.tapeline.journal.UuidV7;
-import org.tapeline.notify.EventContracts;
+import org.tapeline.testkit.EventContracts;
 import org.tapeline.notify.notice.NoticeAcknowledged;
 import org.tapeline.notify.notice.NoticeCancelled;
 import org.tapeline.notify.notice.NoticeKind;

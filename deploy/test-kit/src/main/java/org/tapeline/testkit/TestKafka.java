@@ -1,0 +1,159 @@
+package org.tapeline.testkit;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.function.Predicate;
+import org.apache.kafka.clients.consumer.ConsumerRecord;
+import org.apache.kafka.clients.consumer.KafkaConsumer;
+import org.apache.kafka.clients.producer.KafkaProducer;
+import org.apache.kafka.clients.producer.ProducerRecord;
+import org.apache.kafka.common.TopicPartition;
+import org.apache.kafka.common.header.Header;
+import org.apache.kafka.common.serialization.ByteArrayDeserializer;
+import org.apache.kafka.common.serialization.ByteArraySerializer;
+import org.apache.kafka.common.serialization.StringDeserializer;
+import org.apache.kafka.common.serialization.StringSerializer;
+
+/**
+ * Publishes as a peer service would (CloudEvents 1.0 in Kafka's binary mode) and reads what a
+ * service published. For one thread.
+ */
+public final class TestKafka implements AutoCloseable {
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final Duration POLL = Duration.ofMillis(100);
+
+  private final KafkaProducer<String, byte[]> producer;
+  private final KafkaConsumer<String, byte[]> consumer;
+  private final List<Message> read = new ArrayList<>();
+
+  /**
+   * An event to be sent, as often as wanted.
+   *
+   * @param version its place in its stream; on a compacted topic a number that rises
+   * @param data the content; {@code null} for a tombstone
+   */
+  public record Envelope(
+      String topic,
+      String type,
+      String stream,
+      long version,
+      String key,
+      UUID id,
+      UUID correlationId,
+      UUID causationId,
+      JsonNode data) {}
+
+  /** A record as it stands on a topic. */
+  public record Message(String topic, String key, Map<String, String> headers, JsonNode data) {
+    public String type() {
+      return headers.get("ce_type");
+    }
+
+    public String correlationId() {
+      return headers.get("ce_correlationid");
+    }
+  }
+
+  public TestKafka(String bootstrapServers) {
+    producer =
+        new KafkaProducer<>(
+            Map.of("bootstrap.servers", bootstrapServers, "acks", "all"),
+            new StringSerializer(),
+            new ByteArraySerializer());
+    consumer =
+        new KafkaConsumer<>(
+            Map.of("bootstrap.servers", bootstrapServers, "auto.offset.reset", "earliest"),
+            new StringDeserializer(),
+            new ByteArrayDeserializer());
+  }
+
+  /** Sends it and waits until the broker has it. */
+  public TestKafka publish(Envelope e) {
+    ProducerRecord<String, byte[]> sent =
+        new ProducerRecord<>(e.topic(), e.key(), e.data() == null ? null : bytes(e.data()));
+    Map<String, String> headers = new LinkedHashMap<>();
+    headers.put("ce_specversion", "1.0");
+    headers.put("ce_id", e.id().toString());
+    headers.put("ce_source", "/test");
+    headers.put("ce_type", e.type());
+    headers.put("ce_time", Instant.now().toString());
+    headers.put("ce_subject", e.stream());
+    headers.put("ce_correlationid", e.correlationId().toString());
+    headers.put("ce_causationid", e.causationId().toString());
+    headers.put("ce_streamversion", Long.toString(e.version()));
+    headers.put("content-type", "application/json");
+    headers.forEach(
+        (name, value) -> sent.headers().add(name, value.getBytes(StandardCharsets.UTF_8)));
+    producer.send(sent);
+    producer.flush();
+    return this;
+  }
+
+  /**
+   * Reads a topic from its first record on until enough records are of the wanted kind.
+   *
+   * @return all of the wanted kind, in the order of each partition; fewer when the time is over
+   */
+  public List<Message> await(String topic, int wanted, Duration atMost, Predicate<Message> kind) {
+    List<TopicPartition> partitions =
+        consumer.partitionsFor(topic).stream()
+            .map(p -> new TopicPartition(topic, p.partition()))
+            .toList();
+    consumer.assign(partitions);
+    consumer.seekToBeginning(partitions);
+    read.clear();
+    long end = System.nanoTime() + atMost.toNanos();
+    while (matching(kind).size() < wanted && System.nanoTime() < end) {
+      consumer.poll(POLL).forEach(record -> read.add(message(record)));
+    }
+    return matching(kind);
+  }
+
+  private List<Message> matching(Predicate<Message> kind) {
+    return read.stream().filter(kind).toList();
+  }
+
+  private static Message message(ConsumerRecord<String, byte[]> record) {
+    Map<String, String> headers = new LinkedHashMap<>();
+    for (Header header : record.headers()) {
+      headers.put(header.key(), new String(header.value(), StandardCharsets.UTF_8));
+    }
+    return new Message(
+        record.topic(),
+        record.key(),
+        headers,
+        record.value() == null ? null : json(record.value()));
+  }
+
+  private static byte[] bytes(JsonNode data) {
+    try {
+      return JSON.writeValueAsBytes(data);
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException(e);
+    }
+  }
+
+  private static JsonNode json(byte[] data) {
+    try {
+      return JSON.readTree(data);
+    } catch (IOException e) {
+      throw new IllegalArgumentException(e);
+    }
+  }
+
+  @Override
+  public void close() {
+    producer.close();
+    consumer.close();
+  }
+}
