@@ -4,6 +4,7 @@ import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.enterprise.context.RequestScoped;
 import jakarta.inject.Named;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Who asks. Roles say what a person does ({@code fitter}, {@code coach}, {@code warehouse}, {@code
@@ -43,6 +44,16 @@ public class Caller {
 
   public boolean mayFollow(String team) {
     return isManager() || identity.hasRole("coach") && scopes().contains("team:" + team);
+  }
+
+  /** The fields at which the person works as a fitter; the equipment manager works at all. */
+  public Set<String> fields() {
+    return identity.hasRole("fitter")
+        ? scopes().stream()
+            .filter(role -> role.startsWith("field:"))
+            .map(role -> role.substring("field:".length()))
+            .collect(Collectors.toUnmodifiableSet())
+        : Set.of();
   }
 
   private Set<String> scopes() {

@@ -28,7 +28,7 @@ public record SizeChart(String model, int version, List<SizeRange> sizes) {
     for (int i = 1; i < sorted.size(); i++) {
       SizeRange lower = sorted.get(i - 1);
       SizeRange upper = sorted.get(i);
-      if (lower.to().compareTo(upper.from()) >= 0) {
+      if (lower.overlaps(upper)) {
         faults.add(lower.said() + " and " + upper.said() + " overlap");
       }
     }

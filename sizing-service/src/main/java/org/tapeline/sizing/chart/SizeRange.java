@@ -25,6 +25,11 @@ public record SizeRange(String size, Millimetres from, Millimetres to) {
     return from.compareTo(head) <= 0 && head.compareTo(to) <= 0;
   }
 
+  /** Whether some head would lie in both. */
+  public boolean overlaps(SizeRange other) {
+    return from.compareTo(other.to) <= 0 && other.from.compareTo(to) <= 0;
+  }
+
   /** As people say it: {@code Youth medium}. */
   public String said() {
     return said(size);

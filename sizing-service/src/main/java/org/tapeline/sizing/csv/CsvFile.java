@@ -3,6 +3,9 @@ package org.tapeline.sizing.csv;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +14,8 @@ import java.util.TreeSet;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.csv.DuplicateHeaderMode;
+import org.tapeline.sizing.csv.ImportAnswer.RowError;
 import org.tapeline.sizing.problem.Problem;
 
 /** A CSV file with a header row, UTF-8, with or without a byte order mark. */
@@ -32,6 +37,26 @@ public final class CsvFile {
       String value = values.get(column);
       return value == null ? "" : value.strip();
     }
+
+    /** Says what is wrong with a value of this row, and what to do. */
+    public RowError error(String column, String message) {
+      return new RowError(line, column, get(column), message);
+    }
+  }
+
+  /**
+   * Reads bytes as UTF-8. Spreadsheets like to write other encodings, in which names would be
+   * spoilt without a word.
+   *
+   * @throws Problem when they are not UTF-8
+   */
+  public static String text(byte[] bytes) {
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+    } catch (CharacterCodingException e) {
+      throw Problem.badRequest(
+          "not-utf-8", "The file is not UTF-8. Save it as \"CSV UTF-8\" and send it again.");
+    }
   }
 
   /**
@@ -46,6 +71,7 @@ public final class CsvFile {
             .setSkipHeaderRecord(true)
             .setIgnoreEmptyLines(true)
             .setTrim(true)
+            .setDuplicateHeaderMode(DuplicateHeaderMode.DISALLOW)
             .get();
     try (CSVParser parser = CSVParser.parse(new StringReader(content), format)) {
       Set<String> missing = new TreeSet<>(needed);

@@ -13,7 +13,17 @@ import org.tapeline.sizing.problem.Problem;
 public record ImportAnswer(int accepted, int unchanged, int rejected, List<RowError> errors) {
 
   /** What is wrong with a row, and where. */
-  public record RowError(long row, String column, String value, String message) {}
+  public record RowError(long row, String column, String value, String message) {
+    RowError withoutValue() {
+      return new RowError(row, column, "", message);
+    }
+  }
+
+  /** For keeping: what stood in a file of people must not outlive their erasure. */
+  public ImportAnswer withoutValues() {
+    return new ImportAnswer(
+        accepted, unchanged, rejected, errors.stream().map(RowError::withoutValue).toList());
+  }
 
   /** Whether good rows are kept when others are bad. */
   public enum Mode {

@@ -5,7 +5,11 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.tapeline.sizing.chart.ModelName;
 import org.tapeline.sizing.chart.SizeRange;
 
 /** The size in which a player's fit check passed last. */
@@ -16,6 +20,15 @@ public class PassedSize extends PanacheEntityBase {
   public String model;
   public String size;
   public Instant at;
+
+  public static Map<UUID, PassedSize> of(Collection<UUID> players) {
+    return PassedSize.<PassedSize>stream("player in ?1", players)
+        .collect(Collectors.toMap(passed -> passed.player, passed -> passed));
+  }
+
+  public String modelSaid() {
+    return ModelName.said(model);
+  }
 
   public String sizeSaid() {
     return SizeRange.said(size);

@@ -20,6 +20,7 @@ import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.sizing.access.CommandId;
+import org.tapeline.sizing.csv.CsvFile;
 import org.tapeline.sizing.csv.ImportAnswer;
 import org.tapeline.sizing.csv.ImportAnswer.Mode;
 import org.tapeline.sizing.csv.ImportRefused;
@@ -68,7 +69,7 @@ public class ImportPage {
           UuidV7.next(), what, new Outcome(null, "Choose a file first.", List.of()));
     }
     try {
-      String csv = Files.readString(file.uploadedFile());
+      String csv = CsvFile.text(Files.readAllBytes(file.uploadedFile()));
       String json = imports.run(what, CommandId.of(commandId), Mode.of(mode), csv).json();
       ImportAnswer answer = EventJson.MAPPER.readValue(json, ImportAnswer.class);
       return Templates.page(UuidV7.next(), what, new Outcome(answer, "", answer.errors()));

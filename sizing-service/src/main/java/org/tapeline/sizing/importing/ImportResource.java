@@ -15,6 +15,7 @@ import java.util.UUID;
 import org.tapeline.journal.Answer;
 import org.tapeline.sizing.access.Answers;
 import org.tapeline.sizing.access.CommandId;
+import org.tapeline.sizing.csv.CsvFile;
 import org.tapeline.sizing.csv.ImportAnswer.Mode;
 
 /** Imports by CSV. */
@@ -36,9 +37,10 @@ public class ImportResource {
       @PathParam("what") String what,
       @HeaderParam(CommandId.HEADER) String commandId,
       @QueryParam("mode") String mode,
-      String csv) {
+      byte[] csv) {
     UUID id = CommandId.of(commandId);
-    Answer answer = imports.run(what, id, Mode.of(mode), csv);
+    Answer answer =
+        imports.run(what, id, Mode.of(mode), CsvFile.text(csv == null ? new byte[0] : csv));
     return Answers.of(id, answer);
   }
 }

@@ -2,6 +2,7 @@ package org.tapeline.sizing.importing;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
@@ -28,24 +29,34 @@ public class Imports {
   }
 
   /**
+   * Answers with every wrong value. What is kept for a repeated request names the rows and columns
+   * only: values of a file of people would outlive the erasure of a person.
+   *
    * @throws ImportRefused when all or none was wanted and some row is wrong
    */
   Answer run(String what, UUID id, Mode mode, String csv) {
     String text = csv == null ? "" : csv;
-    return commands.once(
-        id,
-        "import-" + what + "/" + mode,
-        text,
-        () -> {
-          ImportAnswer answer =
-              what.equals("players")
-                  ? roster.run(text, mode, Cause.command(id))
-                  : importCharts(text, mode, Cause.command(id));
-          if (mode == Mode.ALL_OR_NONE && !answer.errors().isEmpty()) {
-            throw new ImportRefused(answer.errors());
-          }
-          return Answer.of(200, answer);
-        });
+    AtomicReference<ImportAnswer> fresh = new AtomicReference<>();
+    Answer kept =
+        commands.once(
+            id,
+            "import-" + what + "/" + mode,
+            text,
+            () -> {
+              fresh.set(importing(what, id, mode, text));
+              return Answer.of(200, fresh.get().withoutValues());
+            });
+    return fresh.get() == null ? kept : Answer.of(200, fresh.get());
+  }
+
+  private ImportAnswer importing(String what, UUID id, Mode mode, String csv) {
+    Cause cause = Cause.command(id);
+    ImportAnswer answer =
+        what.equals("players") ? roster.run(csv, mode, cause) : importCharts(csv, mode, cause);
+    if (mode == Mode.ALL_OR_NONE && !answer.errors().isEmpty()) {
+      throw new ImportRefused(answer.errors());
+    }
+    return answer;
   }
 
   private ImportAnswer importCharts(String csv, Mode mode, Cause cause) {

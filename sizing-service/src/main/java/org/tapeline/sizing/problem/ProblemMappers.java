@@ -1,8 +1,15 @@
 package org.tapeline.sizing.problem;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import io.quarkus.qute.CheckedTemplate;
 import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.ForbiddenException;
+import io.quarkus.security.UnauthorizedException;
+import io.quarkus.vertx.http.runtime.security.ChallengeData;
+import io.quarkus.vertx.http.runtime.security.HttpAuthenticator;
+import io.smallrye.mutiny.Uni;
+import io.vertx.ext.web.RoutingContext;
 import jakarta.validation.ConstraintViolationException;
 import jakarta.ws.rs.WebApplicationException;
 import jakarta.ws.rs.core.MediaType;
@@ -58,9 +65,40 @@ public class ProblemMappers {
         new Problem(400, "invalid", "Not understood", "Correct the fields named.", errors), uri);
   }
 
+  /** Of two mappers the one for the nearer type is asked, so this one is needed as well. */
+  @ServerExceptionMapper
+  Response mismatched(MismatchedInputException e, UriInfo uri) {
+    return malformed(e, uri);
+  }
+
   @ServerExceptionMapper
   Response malformed(JsonProcessingException e, UriInfo uri) {
     return answer(Problem.badRequest("malformed-json", "The body is not readable JSON."), uri);
+  }
+
+  /** Programs are told to sign in; people are sent to where they can. */
+  @ServerExceptionMapper
+  Uni<Response> unauthorized(UnauthorizedException e, RoutingContext context, UriInfo uri) {
+    if (isApi(uri)) {
+      Problem problem =
+          new Problem(
+              401, "not-signed-in", "Not signed in", "Sign in and send it again.", List.of());
+      return Uni.createFrom().item(answer(problem, uri));
+    }
+    HttpAuthenticator authenticator = context.get(HttpAuthenticator.class.getName());
+    return authenticator.getChallenge(context).map(ProblemMappers::challenge);
+  }
+
+  @ServerExceptionMapper
+  Response forbidden(ForbiddenException e, UriInfo uri) {
+    return answer(
+        new Problem(
+            403,
+            "not-yours",
+            "Not for you",
+            "Your roles do not allow this. Ask the equipment manager.",
+            List.of()),
+        uri);
   }
 
   /** Answers of the framework itself: no such path, no such method, not acceptable. */
@@ -91,8 +129,18 @@ public class ProblemMappers {
         uri);
   }
 
+  private static Response challenge(ChallengeData challenge) {
+    Response.ResponseBuilder response = Response.status(challenge.status);
+    challenge.getHeaders().forEach((name, value) -> response.header(name.toString(), value));
+    return response.build();
+  }
+
+  private static boolean isApi(UriInfo uri) {
+    return uri.getPath().matches("/?api/.*");
+  }
+
   private static Response answer(Problem problem, UriInfo uri) {
-    if (uri.getPath().startsWith("/api") || uri.getPath().startsWith("api")) {
+    if (isApi(uri)) {
       return Response.status(problem.status())
           .type("application/problem+json")
           .entity(ProblemBody.of(problem, uri.getRequestUri().getPath(), UuidV7.next()))

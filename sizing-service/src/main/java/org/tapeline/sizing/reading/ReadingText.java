@@ -32,7 +32,7 @@ public final class ReadingText {
   private static final Pattern FORM =
       Pattern.compile(
           "(?<whole>[0-9]{1,3})(?:\\.(?<decimals>[0-9]{1,4}))?"
-              + "(?:(?: |-| - )(?<above>[0-9]{1,2}) ?/ ?(?<below>2|4|8|16|32))?"
+              + "(?:[ -](?<above>[0-9]{1,2}) ?/ ?(?<below>2|4|8|16|32))?"
               + " ?(?<unit>inches|inch|in\\.?|\"|cm|mm)?");
 
   private ReadingText() {}
@@ -94,7 +94,7 @@ public final class ReadingText {
     for (Map.Entry<String, String> sign : FRACTIONS.entrySet()) {
       plain = plain.replace(sign.getKey(), sign.getValue());
     }
-    return plain.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").replace("- ", "-").strip();
+    return plain.toLowerCase(Locale.ROOT).replaceAll("\\s+", " ").replaceAll(" ?- ?", "-").strip();
   }
 
   private static BigDecimal number(Matcher m) {

@@ -7,9 +7,12 @@ import jakarta.persistence.Id;
 import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.tapeline.sizing.chart.ModelName;
 import org.tapeline.sizing.chart.SizeRange;
 
@@ -46,6 +49,11 @@ public class AdviceRow extends PanacheEntityBase {
 
   static List<AdviceRow> of(UUID player) {
     return list("player = ?1 order by model", player);
+  }
+
+  static Map<UUID, List<AdviceRow>> of(Collection<UUID> players) {
+    return AdviceRow.<AdviceRow>stream("player in ?1 order by model", players)
+        .collect(Collectors.groupingBy(row -> row.player));
   }
 
   PlayerEvent.ModelAdvice asAdvice() {

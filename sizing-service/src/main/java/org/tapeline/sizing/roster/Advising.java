@@ -2,17 +2,24 @@ package org.tapeline.sizing.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.tapeline.journal.Cause;
 import org.tapeline.sizing.advice.ChartLookup;
 import org.tapeline.sizing.advice.SizeAdvice;
 import org.tapeline.sizing.chart.Charts;
 import org.tapeline.sizing.chart.SizeChart;
+import org.tapeline.sizing.reading.Measurement;
+import org.tapeline.sizing.roster.PlayerCommand.Advise;
+import org.tapeline.sizing.roster.PlayerEvent.ModelAdvice;
 import org.tapeline.sizing.units.Millimetres;
 
 /** Gives size advice by the charts in force. */
 @ApplicationScoped
 public class Advising {
+  private static final int PLAYERS_IN_MEMORY = 100;
+
   private final Players players;
   private final Charts charts;
 
@@ -22,27 +29,38 @@ public class Advising {
   }
 
   /** After a measurement. */
-  void advise(UUID player, double valueMm, double uncertaintyMm, Cause cause) {
-    advise(charts.inForce(), player, valueMm, uncertaintyMm, cause);
+  void advise(UUID player, Measurement head, Cause cause) {
+    List<SizeAdvice> advice = look(charts.inForce(), head.value(), head.uncertainty());
+    players.handle(new Advise(player, advice), cause.step("advise"));
   }
 
-  /** After charts were published; only where the advice changes does anything happen. */
+  /** After charts were published: those whose advice changes are advised anew. */
   public void adviseAll(Cause cause) {
     List<SizeChart> inForce = charts.inForce();
+    Map<UUID, List<ModelAdvice>> before = adviceBefore();
+    int changed = 0;
     for (HeadRow head : HeadRow.newestOfAll()) {
-      advise(inForce, head.player, head.valueMm, head.uncertaintyMm, cause);
+      List<SizeAdvice> advice =
+          look(inForce, new Millimetres(head.valueMm), new Millimetres(head.uncertaintyMm));
+      if (!advice.stream().map(ModelAdvice::of).toList().equals(before.get(head.player))) {
+        players.handle(new Advise(head.player, advice), cause.step("advise"));
+        if (++changed % PLAYERS_IN_MEMORY == 0) {
+          AdviceRow.flush();
+          AdviceRow.getEntityManager().clear();
+        }
+      }
     }
   }
 
-  private void advise(
-      List<SizeChart> inForce, UUID player, double valueMm, double uncertaintyMm, Cause cause) {
-    List<SizeAdvice> advice =
-        inForce.stream()
-            .map(
-                chart ->
-                    ChartLookup.look(
-                        chart, new Millimetres(valueMm), new Millimetres(uncertaintyMm)))
-            .toList();
-    players.handle(new PlayerCommand.Advise(player, advice), cause.step("advise"));
+  private static Map<UUID, List<ModelAdvice>> adviceBefore() {
+    return AdviceRow.<AdviceRow>stream("order by model")
+        .collect(
+            Collectors.groupingBy(
+                row -> row.player, Collectors.mapping(AdviceRow::asAdvice, Collectors.toList())));
+  }
+
+  private static List<SizeAdvice> look(
+      List<SizeChart> inForce, Millimetres head, Millimetres uncertainty) {
+    return inForce.stream().map(chart -> ChartLookup.look(chart, head, uncertainty)).toList();
   }
 }

@@ -4,6 +4,7 @@ import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -17,10 +18,12 @@ public class GuardianRow extends PanacheEntityBase {
   public String phone;
   public String language;
 
-  /** Known by e-mail address, else by telephone number and name together. */
-  static Optional<GuardianRow> known(String name, String email, String phone) {
-    return email != null
-        ? find("lower(email) = ?1", email.toLowerCase()).firstResultOptional()
-        : find("email is null and phone = ?1 and name = ?2", phone, name).firstResultOptional();
+  static Optional<GuardianRow> withEmail(String email) {
+    return find("lower(email) = ?1", email.toLowerCase(Locale.ROOT)).firstResultOptional();
+  }
+
+  /** Of those without an e-mail address; members of a household may share a telephone. */
+  static Optional<GuardianRow> withPhone(String phone, String name) {
+    return find("email is null and phone = ?1 and name = ?2", phone, name).firstResultOptional();
   }
 }

@@ -24,6 +24,18 @@ public class Guardianship extends PanacheEntityBase {
   /** Both together. */
   public record Key(UUID player, UUID guardian) implements Serializable {}
 
+  static void replace(UUID player, List<UUID> guardians) {
+    Guardianship.<Guardianship>list("player", player).forEach(Guardianship::delete);
+    getEntityManager().flush();
+    for (int place = 0; place < guardians.size(); place++) {
+      Guardianship link = new Guardianship();
+      link.player = player;
+      link.guardian = guardians.get(place);
+      link.place = place;
+      link.persist();
+    }
+  }
+
   static List<UUID> guardiansOf(UUID player) {
     return Guardianship.<Guardianship>list("player = ?1 order by place", player).stream()
         .map(g -> g.guardian)

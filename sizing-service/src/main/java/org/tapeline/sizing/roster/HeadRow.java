@@ -8,9 +8,14 @@ import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
+import java.util.Locale;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.tapeline.sizing.units.Inches;
 import org.tapeline.sizing.units.Millimetres;
 
@@ -19,6 +24,11 @@ import org.tapeline.sizing.units.Millimetres;
 @Table(name = "head")
 @IdClass(HeadRow.Key.class)
 public class HeadRow extends PanacheEntityBase {
+  private static final DateTimeFormatter DATE =
+      DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.ENGLISH).withZone(ZoneOffset.UTC);
+  private static final String IS_NEWEST =
+      "h.version = (select max(o.version) from HeadRow o where o.player = h.player)";
+
   @Id public UUID player;
   @Id public long version;
 
@@ -51,18 +61,22 @@ public class HeadRow extends PanacheEntityBase {
     return Math.round(Math.ceil(uncertaintyMm));
   }
 
+  /** The day in universal time: a field's own zone is not known here. */
+  public String dateSaid() {
+    return DATE.format(measuredAt);
+  }
+
   /** Newest first. */
   static List<HeadRow> of(UUID player) {
     return list("player = ?1 order by version desc", player);
   }
 
-  static Optional<HeadRow> newest(UUID player) {
-    return find("player = ?1 order by version desc", player).firstResultOptional();
+  static List<HeadRow> newestOfAll() {
+    return list("from HeadRow h where " + IS_NEWEST + " order by h.player");
   }
 
-  static List<HeadRow> newestOfAll() {
-    return list(
-        "from HeadRow h where h.version = (select max(o.version) from HeadRow o"
-            + " where o.player = h.player) order by h.player");
+  static Map<UUID, HeadRow> newestOf(Collection<UUID> players) {
+    return HeadRow.<HeadRow>stream("from HeadRow h where h.player in ?1 and " + IS_NEWEST, players)
+        .collect(Collectors.toMap(head -> head.player, head -> head));
   }
 }

@@ -1,7 +1,7 @@
 package org.tapeline.sizing.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.UUID;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.tapeline.sizing.roster.PlayerEvent.HeadMeasured;
 import org.tapeline.sizing.roster.PlayerEvent.ModelAdvice;
@@ -26,9 +26,12 @@ public class HeadTables {
   }
 
   private static void showHead(HeadMeasured e, long version) {
-    HeadRow row = new HeadRow();
-    row.player = e.player();
-    row.version = version;
+    HeadRow row = HeadRow.findById(new HeadRow.Key(e.player(), version));
+    if (row == null) {
+      row = new HeadRow();
+      row.player = e.player();
+      row.version = version;
+    }
     row.valueMm = e.valueMm();
     row.uncertaintyMm = e.uncertaintyMm();
     row.readings =
@@ -39,13 +42,15 @@ public class HeadTables {
   }
 
   private static void showAdvice(SizeAdvised e) {
-    UUID player = e.player();
-    AdviceRow.delete("player", player);
-    AdviceRow.getEntityManager().flush();
+    Map<String, AdviceRow> before =
+        AdviceRow.of(e.player()).stream().collect(Collectors.toMap(row -> row.model, row -> row));
     for (ModelAdvice advice : e.advice()) {
-      AdviceRow row = new AdviceRow();
-      row.player = player;
-      row.model = advice.model();
+      AdviceRow row = before.remove(advice.model());
+      if (row == null) {
+        row = new AdviceRow();
+        row.player = e.player();
+        row.model = advice.model();
+      }
       row.chartVersion = advice.chartVersion();
       row.size = advice.size().orElse(null);
       row.second = advice.second().orElse(null);
@@ -53,5 +58,6 @@ public class HeadTables {
       row.reason = advice.reason();
       row.persist();
     }
+    before.values().forEach(AdviceRow::delete);
   }
 }

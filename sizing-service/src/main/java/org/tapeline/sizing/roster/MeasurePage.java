@@ -29,12 +29,12 @@ import org.tapeline.sizing.problem.Problem;
 @RunOnVirtualThread
 public class MeasurePage {
   private final Caller caller;
-  private final Players players;
+  private final OwnPlayers own;
   private final Measuring measuring;
 
-  MeasurePage(Caller caller, Players players, Measuring measuring) {
+  MeasurePage(Caller caller, OwnPlayers own, Measuring measuring) {
     this.caller = caller;
-    this.players = players;
+    this.own = own;
     this.measuring = measuring;
   }
 
@@ -42,7 +42,7 @@ public class MeasurePage {
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance measure(PlayerRow player, Form form);
+    static native TemplateInstance measure(PlayerView player, Form form);
   }
 
   /** What the form shows: what was typed is kept, what is wrong stands beside it. */
@@ -82,7 +82,7 @@ public class MeasurePage {
   @GET
   @Transactional
   public TemplateInstance show(@PathParam("player") String reference) {
-    return Templates.measure(own(reference), Form.empty());
+    return Templates.measure(own.one(reference), Form.empty());
   }
 
   @POST
@@ -94,32 +94,19 @@ public class MeasurePage {
       @RestForm String second,
       @RestForm String third,
       @RestForm String confirmed) {
-    PlayerRow player = own(reference);
+    PlayerView player = own.one(reference);
     UUID id = CommandId.of(commandId);
     List<String> typed = List.of(text(first), text(second), text(third));
     try {
       measuring.record(
-          id, player.player, new Measuring.Entry(typed, "yes".equals(confirmed)), caller.id());
-      return Response.seeOther(URI.create("/sizing/players/" + player.player + "?measured"))
+          id, player.player(), new Measuring.Entry(typed, "yes".equals(confirmed)), caller.id());
+      return Response.seeOther(URI.create("/sizing/players/" + player.player() + "?measured=yes"))
           .build();
     } catch (Problem problem) {
       return Response.status(problem.status())
           .entity(Templates.measure(player, Form.after(problem, id, typed)).render())
           .build();
     }
-  }
-
-  private PlayerRow own(String reference) {
-    PlayerRow row = PlayerView.existing(players, reference);
-    if (!caller.mayWorkAt(row.field)) {
-      throw new Problem(
-          403,
-          "other-field",
-          "Not your field",
-          "You do not work at this player's field.",
-          List.of());
-    }
-    return row;
   }
 
   private static String text(String typed) {

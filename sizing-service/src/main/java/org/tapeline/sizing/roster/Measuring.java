@@ -20,6 +20,9 @@ import org.tapeline.sizing.units.Inches;
 /** From what a measurer typed to a recorded head with size advice. */
 @ApplicationScoped
 public class Measuring {
+  private static final int LEAST = 2;
+  private static final int MOST = 3;
+
   private final CommandLog commands;
   private final Players players;
   private final Advising advising;
@@ -63,33 +66,34 @@ public class Measuring {
     Cause cause = Cause.command(commandId);
     players.handle(
         new RecordHead(player, measurement, entry.confirmed(), by, clock.instant()), cause);
-    double value = measurement.value().value();
-    double uncertainty = measurement.uncertainty().value();
-    advising.advise(player, value, uncertainty, cause);
+    advising.advise(player, measurement, cause);
     return new Measured(
         player,
-        value,
+        measurement.value().value(),
         Inches.say(measurement.value()),
-        uncertainty,
+        measurement.uncertainty().value(),
         measurement.method().code(),
         readings.stream().map(Reading::saidBack).toList(),
         AdviceRow.of(player).stream().map(AdviceRow::asAdvice).toList());
   }
 
+  /** Errors carry the place of the reading as it was sent, so that a page marks the right field. */
   private static List<Reading> understand(List<String> texts) {
-    List<String> given =
-        texts == null ? List.of() : texts.stream().filter(t -> t != null && !t.isBlank()).toList();
+    List<String> given = texts == null ? List.of() : texts;
     List<Reading> readings = new ArrayList<>();
     List<FieldError> errors = new ArrayList<>();
-    for (int i = 0; i < given.size(); i++) {
-      switch (ReadingText.understand(given.get(i))) {
+    for (int i = 0; i < Math.max(given.size(), LEAST); i++) {
+      String text = i < given.size() && given.get(i) != null ? given.get(i) : "";
+      if (text.isBlank() && i >= LEAST) {
+        continue;
+      }
+      switch (ReadingText.understand(text)) {
         case Understood.Ok ok -> readings.add(ok.reading());
         case Understood.Not not -> errors.add(new FieldError("readings[" + i + "]", not.reason()));
       }
     }
-    if (given.size() < 2 || given.size() > 3) {
-      int missing = Math.min(given.size(), 2);
-      errors.add(new FieldError("readings[" + missing + "]", "Take two readings, or three."));
+    if (readings.size() > MOST) {
+      errors.add(new FieldError("readings[" + MOST + "]", "Two readings are enough, or three."));
     }
     if (!errors.isEmpty()) {
       throw new Problem(

@@ -2,29 +2,26 @@ package org.tapeline.sizing.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.LocalDate;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.UUID;
 import org.tapeline.journal.CurrentState;
-import org.tapeline.journal.UuidV7;
-import org.tapeline.sizing.roster.RosterLine.GuardianLine;
 
 /**
- * Who the players and guardians are. Kept here and, for the peers that need it, on the compacted
- * topic {@code people}; always in the caller's transaction.
+ * Who the players are. Kept here and, for the peers that need it, on the compacted topic {@code
+ * people}; always in the caller's transaction.
  */
 @ApplicationScoped
 public class People {
   static final String TOPIC = "people";
   static final String PLAYER_DETAILS = "org.tapeline.sizing.player-details.v1";
-  static final String GUARDIAN_DETAILS = "org.tapeline.sizing.guardian-details.v1";
 
   private final CurrentState state;
+  private final Guardians guardians;
 
-  People(CurrentState state) {
+  People(CurrentState state, Guardians guardians) {
     this.state = state;
+    this.guardians = guardians;
   }
 
   /** What the topic says of a player. */
@@ -39,34 +36,26 @@ public class People {
       String field,
       List<UUID> guardians) {}
 
-  /** What the topic says of a guardian. */
-  public record GuardianDetails(
-      UUID guardian,
-      String name,
-      String email,
-      String phone,
-      String language,
-      List<UUID> players) {}
-
-  /** True when something changed. */
+  /** True when something changed, of the player or of a guardian. */
   boolean keep(UUID id, RosterLine line) {
     PlayerRow row = PlayerRow.findById(id);
-    boolean isNew = row == null;
-    boolean changed = isNew || !says(row, line);
-    if (isNew) {
+    boolean changed = row == null || !says(row, line);
+    if (row == null) {
       row = new PlayerRow();
       row.player = id;
     }
     fill(row, line);
     row.persist();
-    List<UUID> before = Guardianship.guardiansOf(id);
-    List<UUID> now = line.guardians().stream().map(this::keepGuardian).distinct().toList();
-    changed |= setGuardians(id, before, now);
-    state.put(TOPIC, PLAYER_DETAILS, id.toString(), details(row, now));
-    Set<UUID> touched = new HashSet<>(before);
-    touched.addAll(now);
-    touched.forEach(this::tellOfGuardian);
+    changed |= guardians.keep(id, line.guardians());
+    state.put(TOPIC, PLAYER_DETAILS, id.toString(), details(row));
     return changed;
+  }
+
+  /** Removes everything that says who the player is, here and at the peers. */
+  void erase(UUID player) {
+    guardians.keep(player, List.of());
+    PlayerRow.deleteById(player);
+    state.erase(TOPIC, PLAYER_DETAILS, player.toString());
   }
 
   private static boolean says(PlayerRow row, RosterLine line) {
@@ -88,56 +77,7 @@ public class People {
     row.field = line.field();
   }
 
-  private UUID keepGuardian(GuardianLine line) {
-    GuardianRow row =
-        GuardianRow.known(line.name(), line.email(), line.phone())
-            .orElseGet(
-                () -> {
-                  GuardianRow fresh = new GuardianRow();
-                  fresh.guardian = UuidV7.next();
-                  return fresh;
-                });
-    row.name = line.name();
-    row.email = line.email();
-    row.phone = line.phone();
-    row.language = line.language();
-    row.persist();
-    return row.guardian;
-  }
-
-  private static boolean setGuardians(UUID player, List<UUID> before, List<UUID> now) {
-    if (before.equals(now)) {
-      return false;
-    }
-    Guardianship.delete("player", player);
-    Guardianship.getEntityManager().flush();
-    for (int place = 0; place < now.size(); place++) {
-      Guardianship link = new Guardianship();
-      link.player = player;
-      link.guardian = now.get(place);
-      link.place = place;
-      link.persist();
-    }
-    return true;
-  }
-
-  /** A guardian who stands for nobody any more is forgotten. */
-  private void tellOfGuardian(UUID id) {
-    List<UUID> players = Guardianship.playersOf(id);
-    GuardianRow row = GuardianRow.findById(id);
-    if (players.isEmpty()) {
-      state.erase(TOPIC, GUARDIAN_DETAILS, id.toString());
-      GuardianRow.deleteById(id);
-    } else {
-      state.put(
-          TOPIC,
-          GUARDIAN_DETAILS,
-          id.toString(),
-          new GuardianDetails(id, row.name, row.email, row.phone, row.language, players));
-    }
-  }
-
-  private static PlayerDetails details(PlayerRow row, List<UUID> guardians) {
+  private static PlayerDetails details(PlayerRow row) {
     return new PlayerDetails(
         row.player,
         row.number,
@@ -147,15 +87,6 @@ public class People {
         row.sex,
         row.team,
         row.field,
-        guardians);
-  }
-
-  /** Removes everything that says who the player is, here and at the peers. */
-  void erase(UUID player) {
-    List<UUID> guardians = Guardianship.guardiansOf(player);
-    Guardianship.delete("player", player);
-    PlayerRow.deleteById(player);
-    state.erase(TOPIC, PLAYER_DETAILS, player.toString());
-    guardians.forEach(this::tellOfGuardian);
+        Guardianship.guardiansOf(row.player));
   }
 }

@@ -90,19 +90,9 @@ public final class PlayerDecider {
   }
 
   private static Decision advise(PlayerState state, Advise advise) {
-    List<ModelAdvice> advice =
-        advise.advice().stream()
-            .map(
-                a ->
-                    new ModelAdvice(
-                        a.model(),
-                        a.chartVersion(),
-                        a.size(),
-                        a.second(),
-                        a.outcome().code(),
-                        a.reason()))
-            .toList();
-    if (state.head().isEmpty() || advice.isEmpty() || advice.equals(state.advice())) {
+    List<ModelAdvice> advice = advise.advice().stream().map(ModelAdvice::of).toList();
+    boolean nothingNew = advice.isEmpty() || advice.equals(state.advice());
+    if (!state.enrolled() || state.head().isEmpty() || nothingNew) {
       return nothing();
     }
     return accepted(new SizeAdvised(advise.player(), state.head().get().valueMm(), advice));

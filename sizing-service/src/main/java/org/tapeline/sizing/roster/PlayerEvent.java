@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.sizing.advice.SizeAdvice;
 
 /** What happens to a player, without anything that says who the player is. */
 public sealed interface PlayerEvent {
@@ -49,5 +50,16 @@ public sealed interface PlayerEvent {
       Optional<String> size,
       Optional<String> second,
       String outcome,
-      String reason) {}
+      String reason) {
+
+    static ModelAdvice of(SizeAdvice advice) {
+      return new ModelAdvice(
+          advice.model(),
+          advice.chartVersion(),
+          advice.size(),
+          advice.second(),
+          advice.outcome().code(),
+          advice.reason());
+    }
+  }
 }

@@ -12,8 +12,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import org.tapeline.sizing.access.Caller;
-import org.tapeline.sizing.problem.Problem;
 
 /** Players to measure, and one player with all readings. */
 @Path("/players")
@@ -21,12 +19,13 @@ import org.tapeline.sizing.problem.Problem;
 @Produces(MediaType.TEXT_HTML)
 @RunOnVirtualThread
 public class PlayerPages {
-  private final Caller caller;
-  private final Players players;
+  /** More are not read on a page; a search finds them. */
+  private static final int SHOWN = 100;
 
-  PlayerPages(Caller caller, Players players) {
-    this.caller = caller;
-    this.players = players;
+  private final OwnPlayers own;
+
+  PlayerPages(OwnPlayers own) {
+    this.own = own;
   }
 
   @CheckedTemplate(basePath = "roster")
@@ -34,40 +33,30 @@ public class PlayerPages {
     private Templates() {}
 
     static native TemplateInstance list(
-        List<PlayerView> players, List<String> teams, String team, String words);
+        List<PlayerView> players, boolean more, List<String> teams, String team, String words);
 
-    static native TemplateInstance one(PlayerView player, List<HeadRow> heads);
+    static native TemplateInstance one(PlayerView player, List<HeadRow> heads, boolean measured);
   }
 
   @GET
   @Transactional
   public TemplateInstance list(@QueryParam("team") String team, @QueryParam("q") String words) {
-    String wanted = team == null ? "" : team;
-    String search = words == null ? "" : words.strip();
-    List<PlayerRow> own =
-        PlayerRow.search("", "", "").stream().filter(p -> caller.mayWorkAt(p.field)).toList();
-    List<String> teams = own.stream().map(p -> p.team).distinct().sorted().toList();
-    List<PlayerView> shown =
-        PlayerRow.search("", wanted, search).stream()
-            .filter(p -> caller.mayWorkAt(p.field))
-            .map(PlayerView::of)
-            .toList();
-    return Templates.list(shown, teams, wanted, search);
+    List<PlayerView> found = own.search("", team, words, SHOWN + 1);
+    boolean more = found.size() > SHOWN;
+    return Templates.list(
+        more ? found.subList(0, SHOWN) : found,
+        more,
+        own.teams(),
+        team == null ? "" : team,
+        words == null ? "" : words.strip());
   }
 
   @GET
   @Path("/{player}")
   @Transactional
-  public TemplateInstance one(@PathParam("player") String reference) {
-    PlayerRow row = PlayerView.existing(players, reference);
-    if (!caller.mayWorkAt(row.field)) {
-      throw new Problem(
-          403,
-          "other-field",
-          "Not your field",
-          "You do not work at this player's field.",
-          List.of());
-    }
-    return Templates.one(PlayerView.of(row), HeadRow.of(row.player));
+  public TemplateInstance one(
+      @PathParam("player") String reference, @QueryParam("measured") String measured) {
+    PlayerView player = own.one(reference);
+    return Templates.one(player, HeadRow.of(player.player()), measured != null);
   }
 }

@@ -31,14 +31,21 @@ import org.tapeline.sizing.problem.Problem;
 @RunOnVirtualThread
 public class PlayerResource {
   private final Caller caller;
+  private final OwnPlayers own;
   private final Players players;
   private final People people;
   private final Measuring measuring;
   private final CommandLog commands;
 
   PlayerResource(
-      Caller caller, Players players, People people, Measuring measuring, CommandLog commands) {
+      Caller caller,
+      OwnPlayers own,
+      Players players,
+      People people,
+      Measuring measuring,
+      CommandLog commands) {
     this.caller = caller;
+    this.own = own;
     this.players = players;
     this.people = people;
     this.measuring = measuring;
@@ -48,17 +55,14 @@ public class PlayerResource {
   @GET
   @Transactional
   public List<PlayerView> list(@QueryParam("field") String field, @QueryParam("team") String team) {
-    return PlayerRow.search(orEmpty(field), orEmpty(team), "").stream()
-        .filter(row -> caller.mayWorkAt(row.field))
-        .map(PlayerView::of)
-        .toList();
+    return own.search(field, team, "", Integer.MAX_VALUE);
   }
 
   @GET
   @Path("/{player}")
   @Transactional
   public PlayerView one(@PathParam("player") String reference) {
-    return PlayerView.of(own(reference));
+    return own.one(reference);
   }
 
   @POST
@@ -72,7 +76,7 @@ public class PlayerResource {
     if (entry == null) {
       throw Problem.badRequest("body-missing", "Send {\"readings\": [\"22 7/8 in\", \"581 mm\"]}.");
     }
-    UUID player = own(reference).player;
+    UUID player = own.one(reference).player();
     return Answers.of(id, measuring.record(id, player, entry, caller.id()));
   }
 
@@ -82,10 +86,7 @@ public class PlayerResource {
   public Response erase(
       @PathParam("player") String reference, @HeaderParam(CommandId.HEADER) String commandId) {
     UUID id = CommandId.of(commandId);
-    UUID player =
-        players
-            .find(reference)
-            .orElseThrow(() -> Problem.notFound("There is no player " + reference + "."));
+    UUID player = own.one(reference).player();
     Answer answer =
         commands.once(
             id,
@@ -97,22 +98,5 @@ public class PlayerResource {
               return new Answer(204, null);
             });
     return Answers.of(id, answer);
-  }
-
-  private PlayerRow own(String reference) {
-    PlayerRow row = PlayerView.existing(players, reference);
-    if (!caller.mayWorkAt(row.field)) {
-      throw new Problem(
-          403,
-          "other-field",
-          "Not your field",
-          "You do not work at this player's field.",
-          List.of());
-    }
-    return row;
-  }
-
-  private static String orEmpty(String text) {
-    return text == null ? "" : text.strip();
   }
 }

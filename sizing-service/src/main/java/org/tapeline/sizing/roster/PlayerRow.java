@@ -33,14 +33,19 @@ public class PlayerRow extends PanacheEntityBase {
     return givenName + " " + familyName;
   }
 
-  static List<PlayerRow> search(String field, String team, String words) {
-    return list(
-        "(?1 = '' or field = ?1) and (?2 = '' or team = ?2) and (?3 = ''"
-            + " or lower(givenName || ' ' || familyName || ' ' || number) like ?4)"
-            + " order by team, familyName, givenName",
-        field,
-        team,
-        words,
-        "%" + words.toLowerCase() + "%");
+  static List<PlayerRow> search(PlayerSearch search, int most) {
+    return PlayerRow.<PlayerRow>find(
+            search.where() + " order by team, familyName, givenName", search.with())
+        .range(0, most - 1)
+        .list();
+  }
+
+  /** The teams of the players who are found. */
+  static List<String> teams(PlayerSearch search) {
+    return find("select distinct team from PlayerRow where " + search.where(), search.with())
+        .project(String.class)
+        .stream()
+        .sorted()
+        .toList();
   }
 }

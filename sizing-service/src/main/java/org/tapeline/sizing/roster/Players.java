@@ -2,7 +2,6 @@ package org.tapeline.sizing.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
@@ -29,13 +28,9 @@ public class Players {
    * @throws Problem when it is refused
    */
   public List<PlayerEvent> handle(PlayerCommand command, Cause cause) {
-    StreamName stream = StreamName.of("player", command.player(), command.player());
+    StreamName stream = stream(command.player());
     List<RecordedEvent> history = journal.load(stream);
-    PlayerState state = PlayerState.NEW;
-    for (RecordedEvent event : history) {
-      state = PlayerDecider.evolve(state, (PlayerEvent) event.data());
-    }
-    return switch (PlayerDecider.decide(state, command)) {
+    return switch (PlayerDecider.decide(state(history), command)) {
       case Decision.Refused refused ->
           throw new Problem(422, refused.code(), "Not recorded", refused.sentence(), List.of());
       case Decision.Accepted accepted -> record(stream, history.size(), accepted.events(), cause);
@@ -51,12 +46,20 @@ public class Players {
     return events;
   }
 
-  /** By id or roster number. */
-  public Optional<UUID> find(String reference) {
-    try {
-      return Optional.of(UUID.fromString(reference));
-    } catch (IllegalArgumentException e) {
-      return RosterNumber.<RosterNumber>findByIdOptional(reference).map(n -> n.player);
+  /** As the player's events tell, also of somebody who was erased. */
+  PlayerState state(UUID player) {
+    return state(journal.load(stream(player)));
+  }
+
+  private static PlayerState state(List<RecordedEvent> history) {
+    PlayerState state = PlayerState.NEW;
+    for (RecordedEvent event : history) {
+      state = PlayerDecider.evolve(state, (PlayerEvent) event.data());
     }
+    return state;
+  }
+
+  private static StreamName stream(UUID player) {
+    return StreamName.of("player", player, player);
   }
 }

@@ -20,6 +20,9 @@ import org.tapeline.sizing.roster.PlayerCommand.PutOnRoster;
 /** Players with their guardians from CSV. */
 @ApplicationScoped
 public class RosterImport {
+  /** Each query looks through all rows in memory, so that a long file must not pile them up. */
+  private static final int ROWS_IN_MEMORY = 100;
+
   private final Players players;
   private final People people;
   private final Clock clock;
@@ -47,8 +50,7 @@ public class RosterImport {
       int before = errors.size();
       RosterLine line = RosterLine.of(row, today, region, errors);
       if (!numbers.add(line.number())) {
-        errors.add(
-            new RowError(row.line(), "player_number", line.number(), "Stands twice in the file."));
+        errors.add(row.error("player_number", "Stands twice in the file."));
       }
       if (errors.size() == before) {
         good.add(line);
@@ -57,11 +59,20 @@ public class RosterImport {
     if (!errors.isEmpty() && mode == ImportAnswer.Mode.ALL_OR_NONE) {
       return new ImportAnswer(0, 0, rows.size(), errors);
     }
-    int changed = 0;
-    for (RosterLine line : good) {
-      changed += keep(line, cause) ? 1 : 0;
-    }
+    int changed = keepAll(good, cause);
     return new ImportAnswer(changed, good.size() - changed, rows.size() - good.size(), errors);
+  }
+
+  private int keepAll(List<RosterLine> lines, Cause cause) {
+    int changed = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      changed += keep(lines.get(i), cause) ? 1 : 0;
+      if (i % ROWS_IN_MEMORY == ROWS_IN_MEMORY - 1) {
+        PlayerRow.flush();
+        PlayerRow.getEntityManager().clear();
+      }
+    }
+    return changed;
   }
 
   private boolean keep(RosterLine line, Cause cause) {

@@ -53,7 +53,7 @@ record RosterLine(
   private record Check(Row row, List<RowError> errors) {
 
     void wrong(String column, String message) {
-      errors.add(new RowError(row.line(), column, row.get(column), message));
+      errors.add(row.error(column, message));
     }
 
     String text(String column) {

@@ -1,0 +1,28 @@
+package org.tapeline.sizing.fitting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.tapeline.journal.Subscription;
+import org.tapeline.testkit.EventContracts;
+
+@DisplayName("What sizing reads of fitting")
+class FittingContractTest {
+  private final EventContracts contracts = EventContracts.load();
+  private final Subscription subscription =
+      new WhenFitPassedThenKeepSize().declareOn(Subscription.named("sizing"));
+
+  @Test
+  @DisplayName("is promised by fitting's contracts, field for field")
+  void consumed() {
+    assertThat(subscription.views()).isNotEmpty();
+    subscription.views().forEach(contracts::checkConsumed);
+  }
+
+  @Test
+  @DisplayName("leaves no type of the topic out: each is handled or ignored by name")
+  void everyType() {
+    assertThat(contracts.typesOf("fitting.events")).isNotEmpty().allMatch(subscription::knows);
+  }
+}
