@@ -16,7 +16,7 @@ import org.tapeline.sizing.chart.SizeRange;
 import org.tapeline.sizing.units.Millimetres;
 
 @Label("Size advice for any chart")
-class ChartLookupProperties {
+class ChartLookupPropertyTest {
 
   @Property
   @Label("never falls when the head grows")

@@ -16,7 +16,7 @@ import net.jqwik.api.constraints.StringLength;
 import org.tapeline.sizing.reading.ReadingText.Understood;
 
 @Label("Any reading")
-class ReadingTextProperties {
+class ReadingTextPropertyTest {
 
   /** An exact length with one of the ways in which it is written. */
   record Written(String text, BigDecimal mm) {}
