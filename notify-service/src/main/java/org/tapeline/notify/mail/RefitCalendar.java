@@ -1,6 +1,7 @@
 package org.tapeline.notify.mail;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.UUID;
 import net.fortuna.ical4j.model.Calendar;
@@ -21,6 +22,8 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableVersion;
  */
 @ApplicationScoped
 public class RefitCalendar {
+  private static final int MOST_OCTETS = 75;
+
   private final String domain;
 
   RefitCalendar(MailSettings settings) {
@@ -56,6 +59,26 @@ public class RefitCalendar {
     calendar.add(ImmutableVersion.VERSION_2_0);
     calendar.add(ImmutableMethod.PUBLISH);
     calendar.add(event);
-    return calendar.toString();
+    return folded(calendar.toString());
+  }
+
+  /** Folds by octets, as the RFC says (section 3.1); the library folds by characters. */
+  private static String folded(String file) {
+    StringBuilder folded = new StringBuilder();
+    int octets = 0;
+    for (int at = 0; at < file.length(); at += Character.charCount(file.codePointAt(at))) {
+      String one = Character.toString(file.codePointAt(at));
+      int more = one.getBytes(StandardCharsets.UTF_8).length;
+      if (one.equals("\r") || one.equals("\n")) {
+        octets = 0;
+      } else if (octets + more > MOST_OCTETS) {
+        folded.append("\r\n ");
+        octets = 1 + more;
+      } else {
+        octets += more;
+      }
+      folded.append(one);
+    }
+    return folded.toString();
   }
 }

@@ -62,18 +62,19 @@ public class NoticePage {
       return TIME.format(at);
     }
 
-    /** {@code do-not-wear-refit} becomes {@code Do not wear refit}. */
+    /** {@code refit-date} becomes {@code Re-fit date}. */
     public String word(String code) {
-      String words = code.replace('-', ' ');
+      String words = code.replace('-', ' ').replace("refit", "re-fit");
       return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
-    /** How a state stands out: words always, colour beside. */
+    /** The shared colours of a state; the words stand beside. */
     public String tone(String state) {
       return switch (state) {
-        case "sent", "acknowledged" -> "ok";
-        case "undeliverable" -> "bad";
-        default -> "warn";
+        case "sent", "acknowledged" -> "may-wear";
+        case "undeliverable" -> "do-not-wear";
+        case "raised" -> "check-today";
+        default -> "unknown";
       };
     }
   }

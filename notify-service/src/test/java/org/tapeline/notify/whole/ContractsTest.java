@@ -18,7 +18,6 @@ import org.tapeline.journal.EventJson;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
 import org.tapeline.journal.UuidV7;
-import org.tapeline.testkit.EventContracts;
 import org.tapeline.notify.notice.NoticeAcknowledged;
 import org.tapeline.notify.notice.NoticeCancelled;
 import org.tapeline.notify.notice.NoticeKind;
@@ -27,6 +26,7 @@ import org.tapeline.notify.notice.NoticeSent;
 import org.tapeline.notify.notice.NoticeUndeliverable;
 import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.notice.WhyUndeliverable;
+import org.tapeline.testkit.EventContracts;
 import org.tapeline.testkit.TestServers;
 
 @QuarkusTest

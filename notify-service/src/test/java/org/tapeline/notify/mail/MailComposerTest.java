@@ -1,0 +1,87 @@
+package org.tapeline.notify.mail;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import jakarta.mail.MessagingException;
+import jakarta.mail.Session;
+import jakarta.mail.internet.AddressException;
+import jakarta.mail.internet.MimeMessage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Optional;
+import java.util.Properties;
+import java.util.UUID;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("A mail")
+class MailComposerTest {
+  private static final Session SESSION = Session.getInstance(new Properties());
+  private static final UUID NOTICE = UUID.fromString("018f3c5e-7a10-7c3d-8a55-2f0e9b1c7d21");
+  private static final UUID CASE = UUID.fromString("018f3c5e-7a10-7c3d-8a55-2f0e9b1c7d22");
+
+  private static MailComposer at(String time) {
+    return new MailComposer(new Settings(), Clock.fixed(Instant.parse(time), ZoneOffset.UTC));
+  }
+
+  private static OutgoingMail mail(String to, String subject) {
+    return new OutgoingMail(
+        NOTICE,
+        to,
+        "es",
+        subject,
+        "Qué pasó",
+        "<p>Qué pasó</p>",
+        Optional.of("BEGIN:VCALENDAR\r\nEND:VCALENDAR\r\n"),
+        Optional.of(CASE));
+  }
+
+  @Test
+  @DisplayName("that has to be sent again is recognised as the same one")
+  void sameAgain() throws MessagingException {
+    OutgoingMail mail = mail("rosa@families.example.org", "No usar");
+    MimeMessage first = at("2025-09-12T17:00:00Z").compose(SESSION, mail);
+    MimeMessage again = at("2025-09-12T18:00:00Z").compose(SESSION, mail);
+    assertThat(first.getMessageID())
+        .isEqualTo("<notice." + NOTICE + "@larkfield.example.org>")
+        .isEqualTo(again.getMessageID());
+  }
+
+  @Test
+  @DisplayName("has text, HTML and calendar, its language, and asks for no automatic answer")
+  void form() throws MessagingException, IOException {
+    MimeMessage message =
+        at("2025-09-12T17:00:00Z").compose(SESSION, mail("rosa@families.example.org", "No usar"));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    message.writeTo(out);
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains(
+            "multipart/mixed",
+            "multipart/alternative",
+            "text/plain; charset=UTF-8",
+            "text/html; charset=UTF-8",
+            "method=PUBLISH",
+            "filename=refit.ics",
+            "Content-Language: es",
+            "Auto-Submitted: auto-generated",
+            "References: <refit." + CASE + "@larkfield.example.org>");
+  }
+
+  @Test
+  @DisplayName("to what is no address, or to more than one, is refused")
+  void noAddress() {
+    MailComposer composer = at("2025-09-12T17:00:00Z");
+    for (String to :
+        new String[] {"rosa", "a@example.org, b@example.org", "a@example.org\r\nBcc: b"}) {
+      OutgoingMail mail = mail(to, "No usar");
+      assertThatThrownBy(() -> composer.compose(SESSION, mail))
+          .as(to)
+          .isInstanceOf(AddressException.class);
+    }
+  }
+}

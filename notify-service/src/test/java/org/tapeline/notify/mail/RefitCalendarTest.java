@@ -1,0 +1,71 @@
+package org.tapeline.notify.mail;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.util.UUID;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.data.ParserException;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.component.VEvent;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("A calendar file (RFC 5545)")
+class RefitCalendarTest {
+  private static final UUID CASE = UUID.fromString("018f3c5e-7a10-7c3d-8a55-2f0e9b1c7d22");
+  private static final Instant WRITTEN = Instant.parse("2025-09-12T17:04:05Z");
+  private static final Instant STARTS = Instant.parse("2025-09-13T15:00:00Z");
+
+  private static String file(String summary, String place) {
+    return new RefitCalendar(new Settings())
+        .write(
+            new RefitCalendar.Entry(
+                CASE,
+                3,
+                WRITTEN,
+                STARTS,
+                STARTS.plusSeconds(1200),
+                summary,
+                place,
+                "Traiga el casco y venga con José, por favor; gracias."));
+  }
+
+  @Test
+  @DisplayName("carries the case's own UID, the revision, the stamp and nobody's address")
+  void fields() {
+    assertThat(file("Nuevo ajuste del casco: José", "North Field"))
+        .contains(
+            "METHOD:PUBLISH\r\n",
+            "UID:refit-" + CASE + "@larkfield.example.org\r\n",
+            "SEQUENCE:3\r\n",
+            "DTSTAMP:20250912T170405Z\r\n",
+            "DTSTART:20250913T150000Z\r\n",
+            "DTEND:20250913T152000Z\r\n")
+        .doesNotContain("ATTENDEE", "ORGANIZER");
+  }
+
+  @Test
+  @DisplayName("has CRLF line ends and no line over 75 octets")
+  void lines() {
+    String file = file("Nuevo ajuste del casco: " + "José ".repeat(30), "North Field");
+    assertThat(file.replace("\r\n", "")).doesNotContain("\n", "\r");
+    for (String line : file.split("\r\n")) {
+      assertThat(line.getBytes(StandardCharsets.UTF_8).length).as(line).isLessThanOrEqualTo(75);
+    }
+  }
+
+  @Test
+  @DisplayName("reads back what was written, with commas, semicolons and accents")
+  void roundTrip() throws IOException, ParserException {
+    Calendar read =
+        new CalendarBuilder()
+            .build(new StringReader(file("Ajuste, casco; José", "Field 2, north; gate")));
+    VEvent event = (VEvent) read.getComponent("VEVENT").orElseThrow();
+    assertThat(event.getSummary().getValue()).isEqualTo("Ajuste, casco; José");
+    assertThat(event.getLocation().getValue()).isEqualTo("Field 2, north; gate");
+  }
+}
