@@ -1,0 +1,74 @@
+package org.tapeline.fitting;
+
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
+import org.tapeline.fitting.fitday.FitDayEvent.FitDayCancelled;
+import org.tapeline.fitting.helmet.HelmetEvents;
+import org.tapeline.fitting.place.PlaceEvents;
+import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
+import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
+import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
+import org.tapeline.fitting.refit.WhenReplacementKnownThenBook;
+import org.tapeline.fitting.roster.SizingEvents;
+import org.tapeline.fitting.session.FitSessionEvent.AdjustmentMade;
+import org.tapeline.fitting.session.FitSessionEvent.CheckRecorded;
+import org.tapeline.fitting.session.FitSessionEvent.FitFailed;
+import org.tapeline.fitting.session.FitSessionEvent.FitPassed;
+import org.tapeline.fitting.session.FitSessionEvent.HelmetTried;
+import org.tapeline.fitting.session.FitSessionEvent.SessionAbandoned;
+import org.tapeline.fitting.session.FitSessionEvent.SessionOpened;
+import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
+import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
+import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
+import org.tapeline.journal.EventTypes;
+import org.tapeline.journal.Subscription;
+
+/** What the service says, and what it listens to. */
+@Singleton
+public class Wiring {
+
+  @Produces
+  @Singleton
+  EventTypes eventTypes() {
+    return EventTypes.of("fitting")
+        .with("session-opened", 1, SessionOpened.class)
+        .with("helmet-tried", 1, HelmetTried.class)
+        .with("check-recorded", 1, CheckRecorded.class)
+        .with("adjustment-made", 1, AdjustmentMade.class)
+        .with("fit-passed", 1, FitPassed.class)
+        .with("fit-failed", 1, FitFailed.class)
+        .with("session-abandoned", 1, SessionAbandoned.class)
+        .with("signed-off", 1, SignedOff.class)
+        .with("sign-off-withdrawn", 1, SignOffWithdrawn.class)
+        .with("sign-off-lapsed", 1, SignOffLapsed.class)
+        .with("refit-opened", 1, RefitOpened.class)
+        .with("refit-booked", 1, RefitBooked.class)
+        .with("refit-closed", 1, RefitClosed.class)
+        .with("fit-day-announced", 1, FitDayAnnounced.class)
+        .with("fit-day-cancelled", 1, FitDayCancelled.class);
+  }
+
+  @Produces
+  @Singleton
+  Subscription subscription(
+      SizingEvents sizing,
+      PlaceEvents places,
+      HelmetEvents helmets,
+      WhenReplacementKnownThenBook replacements) {
+    Subscription all = Subscription.named("fitting");
+    sizing.declareOn(all);
+    helmets.declareOn(all);
+    places.declareOn(all);
+    replacements.declareOn(all);
+    return all.ignoring(
+        "org.tapeline.inventory.damage-reported.v1",
+        "org.tapeline.inventory.part-used.v1",
+        "org.tapeline.inventory.stock-counted.v1",
+        "org.tapeline.inventory.restock-requested.v1",
+        "org.tapeline.inventory.restock-picked.v1",
+        "org.tapeline.inventory.restock-shipped.v1",
+        "org.tapeline.inventory.restock-received.v1",
+        "org.tapeline.inventory.restock-cancelled.v1");
+  }
+}

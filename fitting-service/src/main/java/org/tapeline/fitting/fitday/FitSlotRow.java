@@ -1,0 +1,67 @@
+package org.tapeline.fitting.fitday;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.IdClass;
+import jakarta.persistence.Table;
+import java.io.Serializable;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** A slot of one fitter; free without a case. */
+@Entity
+@Table(name = "fit_slot")
+@IdClass(FitSlotRow.Key.class)
+public class FitSlotRow extends PanacheEntityBase {
+  @Id
+  @Column(name = "fit_day")
+  public UUID fitDay;
+
+  @Id
+  @Column(name = "starts_at")
+  public Instant startsAt;
+
+  @Id public int lane;
+
+  @Column(name = "ends_at")
+  public Instant endsAt;
+
+  @Column(name = "refit_case")
+  public UUID refitCase;
+
+  /** All three together. */
+  public record Key(UUID fitDay, Instant startsAt, int lane) implements Serializable {}
+
+  static Optional<FitSlotRow> of(UUID refitCase) {
+    return find("refitCase", refitCase).firstResultOptional();
+  }
+
+  static List<FitSlotRow> bookedOn(UUID fitDay) {
+    return list("fitDay = ?1 and refitCase is not null order by startsAt, lane", fitDay);
+  }
+
+  static long freeOn(UUID fitDay) {
+    return count("fitDay = ?1 and refitCase is null", fitDay);
+  }
+
+  /** The first free slot of a field, locked; slots that others are taking are passed over. */
+  static Optional<FitSlotRow> takeFirstFree(String field, Instant earliest) {
+    @SuppressWarnings("unchecked")
+    List<FitSlotRow> rows =
+        getEntityManager()
+            .createNativeQuery(
+                "select s.* from fit_slot s join fit_day d using (fit_day)"
+                    + " where d.field = :field and not d.cancelled and s.refit_case is null"
+                    + " and s.starts_at >= :earliest order by s.starts_at, s.lane"
+                    + " limit 1 for update of s skip locked",
+                FitSlotRow.class)
+            .setParameter("field", field)
+            .setParameter("earliest", earliest)
+            .getResultList();
+    return rows.stream().findFirst();
+  }
+}

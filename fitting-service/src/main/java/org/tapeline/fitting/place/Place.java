@@ -1,0 +1,26 @@
+package org.tapeline.fitting.place;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.util.List;
+
+/** A field or depot, as inventory lists it. */
+@Entity
+@Table(name = "place")
+public class Place extends PanacheEntityBase {
+  @Id public String code;
+  public String name;
+  public String kind;
+
+  @Column(name = "altitude_m")
+  public double altitudeM;
+
+  public String zone;
+
+  public static List<Place> fields() {
+    return list("kind = 'field' order by name");
+  }
+}

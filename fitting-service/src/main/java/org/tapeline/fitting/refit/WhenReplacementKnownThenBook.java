@@ -1,0 +1,57 @@
+package org.tapeline.fitting.refit;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.fitting.helmet.HelmetCopy;
+import org.tapeline.fitting.session.Need;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.ReceivedEvent;
+import org.tapeline.journal.Subscription;
+
+/** What a case needs has a day on which it is there: the re-fit is booked for then or later. */
+@ApplicationScoped
+public class WhenReplacementKnownThenBook {
+  private final RefitCases cases;
+
+  WhenReplacementKnownThenBook(RefitCases cases) {
+    this.cases = cases;
+  }
+
+  record ReplacementReserved(
+      UUID refitCase, UUID player, Need need, Optional<String> tag, Instant readyAt) {}
+
+  record ReplacementMissing(UUID refitCase, List<Need> needs, Instant expectedAt) {}
+
+  record ReservationReleased(UUID refitCase, Optional<String> tag) {}
+
+  public void declareOn(Subscription subscription) {
+    String of = "org.tapeline.inventory.";
+    subscription
+        .on(of + "replacement-reserved.v1", ReplacementReserved.class, this::reserved)
+        .on(of + "replacement-missing.v1", ReplacementMissing.class, this::missing)
+        .on(of + "reservation-released.v1", ReservationReleased.class, (d, e) -> released(d));
+  }
+
+  private void reserved(ReplacementReserved d, ReceivedEvent event) {
+    d.tag().ifPresent(tag -> HelmetCopy.reserve(tag, d.refitCase(), d.player()));
+    cases.arrives(d.refitCase(), d.need().key(), d.readyAt(), false, Cause.of(event, "arrival"));
+  }
+
+  private void missing(ReplacementMissing d, ReceivedEvent event) {
+    for (Need need : d.needs()) {
+      cases.arrives(
+          d.refitCase(),
+          need.key(),
+          d.expectedAt(),
+          true,
+          Cause.of(event, "arrival-" + need.key()));
+    }
+  }
+
+  private static void released(ReservationReleased d) {
+    d.tag().ifPresent(tag -> HelmetCopy.release(tag, d.refitCase()));
+  }
+}

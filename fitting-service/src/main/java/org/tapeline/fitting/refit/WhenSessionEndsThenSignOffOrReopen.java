@@ -1,0 +1,36 @@
+package org.tapeline.fitting.refit;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import org.tapeline.fitting.session.FitSessionEvent.FitFailed;
+import org.tapeline.fitting.session.FitSessionEvent.FitPassed;
+import org.tapeline.fitting.session.SessionOutcome;
+import org.tapeline.fitting.signoff.SignOffs;
+import org.tapeline.journal.Cause;
+
+/**
+ * A pass signs the player off in that helmet and closes the re-fit case. A fail withdraws whatever
+ * sign-off there was, on whichever helmet, and opens a case with what is needed. In the transaction
+ * of the result: there is no moment at which a failed helmet counts as fitted.
+ */
+@ApplicationScoped
+public class WhenSessionEndsThenSignOffOrReopen implements SessionOutcome {
+  private final SignOffs signOffs;
+  private final RefitCases cases;
+
+  WhenSessionEndsThenSignOffOrReopen(SignOffs signOffs, RefitCases cases) {
+    this.signOffs = signOffs;
+    this.cases = cases;
+  }
+
+  @Override
+  public void passed(FitPassed event, Cause cause) {
+    signOffs.signOff(event, cause);
+    cases.close(event.player(), "fitted", cause);
+  }
+
+  @Override
+  public void failed(FitFailed event, Cause cause) {
+    signOffs.withdraw(event.player(), "fit-failed", event.at(), cause);
+    cases.open(event.player(), "fit-failed", event.tag(), event.needs(), cause);
+  }
+}

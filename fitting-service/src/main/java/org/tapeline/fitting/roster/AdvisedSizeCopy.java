@@ -1,0 +1,37 @@
+package org.tapeline.fitting.roster;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.IdClass;
+import jakarta.persistence.Table;
+import java.io.Serializable;
+import java.util.List;
+import java.util.UUID;
+
+/** The newest advice of sizing for a player and model. */
+@Entity
+@Table(name = "advised_size")
+@IdClass(AdvisedSizeCopy.Key.class)
+public class AdvisedSizeCopy extends PanacheEntityBase {
+  @Id public UUID player;
+  @Id public String model;
+  public String size;
+  public String second;
+  public String reason;
+
+  /** Both together. */
+  public record Key(UUID player, String model) implements Serializable {}
+
+  public String sizeSaid() {
+    return size == null ? "no size of this model" : Words.size(size);
+  }
+
+  public String modelSaid() {
+    return Words.model(model);
+  }
+
+  public static List<AdvisedSizeCopy> of(UUID player) {
+    return list("player = ?1 order by model", player);
+  }
+}

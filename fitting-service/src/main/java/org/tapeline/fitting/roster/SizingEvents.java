@@ -1,0 +1,109 @@
+package org.tapeline.fitting.roster;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.journal.Subscription;
+
+/** Copies what sizing says of players, advice and charts. */
+@ApplicationScoped
+public class SizingEvents {
+
+  record PlayerDetails(
+      UUID player, String number, String givenName, String familyName, String team, String field) {}
+
+  record PlayerEnrolled(UUID player, String number, String team, String field) {}
+
+  record PlayerMoved(UUID player, String team, String field) {}
+
+  record PlayerLeft(UUID player) {}
+
+  record SizeAdvised(UUID player, List<Advice> advice) {
+    record Advice(String model, Optional<String> size, Optional<String> second, String reason) {}
+  }
+
+  record ChartPublished(String model, List<Size> sizes) {
+    record Size(String size) {}
+  }
+
+  public void declareOn(Subscription subscription) {
+    subscription
+        .latest("people")
+        .events("sizing.events")
+        .on("org.tapeline.sizing.player-details.v1", PlayerDetails.class, (d, e) -> details(d))
+        .onErased("people", "org.tapeline.sizing.player-details", SizingEvents::erase)
+        .on("org.tapeline.sizing.player-enrolled.v1", PlayerEnrolled.class, (d, e) -> enrolled(d))
+        .on("org.tapeline.sizing.player-moved.v1", PlayerMoved.class, (d, e) -> moved(d))
+        .on("org.tapeline.sizing.player-left.v1", PlayerLeft.class, (d, e) -> left(d))
+        .on("org.tapeline.sizing.size-advised.v1", SizeAdvised.class, (d, e) -> advised(d))
+        .on("org.tapeline.sizing.chart-published.v1", ChartPublished.class, (d, e) -> chart(d))
+        .ignoring(
+            "org.tapeline.sizing.guardian-details.v1", "org.tapeline.sizing.head-measured.v1");
+  }
+
+  /** Names only: team and field come from the player's own stream, which has an order. */
+  private static void details(PlayerDetails d) {
+    PlayerCopy row = PlayerCopy.of(d.player());
+    row.number = d.number();
+    row.givenName = d.givenName();
+    row.familyName = d.familyName();
+    row.persist();
+  }
+
+  private static void erase(String player) {
+    PlayerCopy row = PlayerCopy.findById(UUID.fromString(player));
+    if (row != null) {
+      row.number = null;
+      row.givenName = null;
+      row.familyName = null;
+    }
+  }
+
+  private static void enrolled(PlayerEnrolled d) {
+    PlayerCopy row = PlayerCopy.of(d.player());
+    row.team = d.team();
+    row.field = d.field();
+    row.onRoster = true;
+    row.persist();
+  }
+
+  private static void moved(PlayerMoved d) {
+    PlayerCopy row = PlayerCopy.of(d.player());
+    row.team = d.team();
+    row.field = d.field();
+    row.persist();
+  }
+
+  private static void left(PlayerLeft d) {
+    PlayerCopy row = PlayerCopy.of(d.player());
+    row.onRoster = false;
+    row.persist();
+  }
+
+  private static void advised(SizeAdvised d) {
+    AdvisedSizeCopy.delete("player", d.player());
+    AdvisedSizeCopy.getEntityManager().flush();
+    for (SizeAdvised.Advice advice : d.advice()) {
+      AdvisedSizeCopy row = new AdvisedSizeCopy();
+      row.player = d.player();
+      row.model = advice.model();
+      row.size = advice.size().orElse(null);
+      row.second = advice.second().orElse(null);
+      row.reason = advice.reason();
+      row.persist();
+    }
+  }
+
+  private static void chart(ChartPublished d) {
+    ModelSize.delete("model", d.model());
+    ModelSize.getEntityManager().flush();
+    for (int place = 0; place < d.sizes().size(); place++) {
+      ModelSize row = new ModelSize();
+      row.model = d.model();
+      row.place = place;
+      row.size = d.sizes().get(place).size();
+      row.persist();
+    }
+  }
+}

@@ -1,0 +1,64 @@
+package org.tapeline.fitting.session;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * What a fitter wants of a session. Facts of others come with it: the decision looks nothing up.
+ */
+public sealed interface FitSessionCommand {
+  Instant at();
+
+  /** Begin with a player. */
+  record Open(
+      UUID session,
+      UUID player,
+      String field,
+      String team,
+      String fitter,
+      List<FitSessionEvent.AdvisedSize> advised,
+      Instant at)
+      implements FitSessionCommand {}
+
+  /**
+   * Put a helmet on.
+   *
+   * @param helmet what is known of the helmet with that tag; empty when nothing is
+   * @param sizeLabel the size that the fitter read on the label
+   */
+  record TryHelmet(String tag, Optional<KnownHelmet> helmet, String sizeLabel, Instant at)
+      implements FitSessionCommand {}
+
+  /**
+   * A helmet as this service knows it.
+   *
+   * @param refusal why this player may not have it now; empty when nothing stands against it
+   */
+  record KnownHelmet(
+      String tag, String model, String size, String place, Optional<String> refusal) {}
+
+  /** Answer a check. */
+  record RecordCheck(
+      String check, boolean passed, Optional<String> finding, Optional<Double> valueMm, Instant at)
+      implements FitSessionCommand {}
+
+  /** Apply a remedy for a failed check. */
+  record Adjust(String check, String remedy, Optional<String> item, Instant at)
+      implements FitSessionCommand {}
+
+  /** Call it a fit. */
+  record Pass(FitSessionEvent.Conditions conditions, Instant at) implements FitSessionCommand {}
+
+  /**
+   * Call it no fit.
+   *
+   * @param needs what the re-fit needs; empty to take it from the checks that failed
+   * @param sizes the sizes of the helmet's model, small to large
+   */
+  record Fail(List<Need> needs, List<String> sizes, Instant at) implements FitSessionCommand {}
+
+  /** End without a result. */
+  record Abandon(String why, Instant at) implements FitSessionCommand {}
+}

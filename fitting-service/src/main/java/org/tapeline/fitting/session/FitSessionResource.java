@@ -1,0 +1,106 @@
+package org.tapeline.fitting.session;
+
+import io.smallrye.common.annotation.RunOnVirtualThread;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.UUID;
+import org.tapeline.fitting.access.Answers;
+import org.tapeline.fitting.access.CommandId;
+import org.tapeline.fitting.problem.Problem;
+
+/** Fit sessions for programs. */
+@Path("/api/sessions")
+@RolesAllowed({"fitter", "equipment-manager"})
+@Consumes(MediaType.APPLICATION_JSON)
+@Produces(MediaType.APPLICATION_JSON)
+@RunOnVirtualThread
+public class FitSessionResource {
+  private final SessionDesk desk;
+
+  FitSessionResource(SessionDesk desk) {
+    this.desk = desk;
+  }
+
+  @POST
+  public Response open(@HeaderParam(CommandId.HEADER) String commandId, SessionDesk.OpenBody body) {
+    UUID id = CommandId.of(commandId);
+    if (body == null) {
+      throw Problem.badRequest("body-missing", "Send {\"player\": \"LV-0001\"}.");
+    }
+    return Answers.of(id, desk.open(id, body));
+  }
+
+  @GET
+  @Path("/{session}")
+  public SessionView show(@PathParam("session") UUID session) {
+    return SessionView.of(desk.own(session));
+  }
+
+  @POST
+  @Path("/{session}/helmet")
+  public Response helmet(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionDesk.HelmetBody body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.tryHelmet(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/checks")
+  public Response check(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionDesk.CheckBody body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.check(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/adjustments")
+  public Response adjust(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionDesk.AdjustBody body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.adjust(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/pass")
+  public Response pass(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionDesk.PassBody body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.pass(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/fail")
+  public Response fail(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionDesk.FailBody body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.fail(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/abandon")
+  public Response abandon(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionDesk.AbandonBody body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.abandon(id, session, body));
+  }
+}

@@ -1,0 +1,90 @@
+package org.tapeline.fitting.session;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.fitting.problem.Problem;
+import org.tapeline.fitting.problem.Problem.FieldError;
+import org.tapeline.fitting.protocol.Protocols;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.Journal;
+import org.tapeline.journal.RecordedEvent;
+import org.tapeline.journal.StreamName;
+
+/** Fit sessions as streams of events, with what their end leads to; in the caller's transaction. */
+@ApplicationScoped
+public class FitSessions {
+  private final Journal journal;
+  private final Protocols protocols;
+  private final SessionOutcome afterwards;
+
+  FitSessions(Journal journal, Protocols protocols, SessionOutcome afterwards) {
+    this.journal = journal;
+    this.protocols = protocols;
+    this.afterwards = afterwards;
+  }
+
+  public FitSession load(UUID session) {
+    return fold(journal.load(stream(session, session)));
+  }
+
+  /**
+   * Decides, records and does what follows.
+   *
+   * @throws Problem when it is refused
+   */
+  FitSession handle(UUID session, UUID player, FitSessionCommand command, Cause cause) {
+    StreamName stream = stream(session, player);
+    List<RecordedEvent> history = journal.load(stream);
+    FitSession state = fold(history);
+    return switch (FitSessionDecider.decide(state, command, protocols.inForce())) {
+      case Decision.Refused r ->
+          throw new Problem(
+              422,
+              r.code(),
+              "Not recorded",
+              r.sentence(),
+              r.field().isEmpty() ? List.of() : List.of(new FieldError(r.field(), r.sentence())));
+      case Decision.Accepted a ->
+          record(stream, history.size(), state, a.events(), command.at(), cause);
+    };
+  }
+
+  private FitSession record(
+      StreamName stream,
+      long version,
+      FitSession state,
+      List<FitSessionEvent> events,
+      Instant at,
+      Cause cause) {
+    journal.append(stream, version, events.stream().map(e -> (Record) e).toList(), cause);
+    FitSession now = state;
+    for (FitSessionEvent event : events) {
+      now = FitSessionEvolver.evolve(now, event);
+      OpenSession.show(now, at);
+      tell(event, cause);
+    }
+    return now;
+  }
+
+  private void tell(FitSessionEvent event, Cause cause) {
+    if (event instanceof FitSessionEvent.FitPassed passed) {
+      afterwards.passed(passed, cause);
+    } else if (event instanceof FitSessionEvent.FitFailed failed) {
+      afterwards.failed(failed, cause);
+    }
+  }
+
+  private static FitSession fold(List<RecordedEvent> history) {
+    FitSession state = FitSession.NONE;
+    for (RecordedEvent event : history) {
+      state = FitSessionEvolver.evolve(state, (FitSessionEvent) event.data());
+    }
+    return state;
+  }
+
+  private static StreamName stream(UUID session, UUID player) {
+    return StreamName.of("session", session, player);
+  }
+}
