@@ -18,7 +18,7 @@ import java.util.function.Consumer;
  * what was done before is not done twice.
  */
 public final class DemoLoader {
-  private static final ZoneId ZONE = ZoneId.of("America/Chicago");
+  private static final ZoneId ZONE = ZoneId.of("America/Denver");
   private static final String MANAGER = "manager";
 
   private final Path season;
@@ -51,8 +51,8 @@ public final class DemoLoader {
       imports();
       fitDays();
       readings();
-      DemoSessions sessions = new DemoSessions(http);
-      int fitted = sessions.run();
+      DemoHelmets helmets = new DemoHelmets(season.resolve("helmets.csv"));
+      int fitted = new DemoSessions(http, helmets).run();
       Files.writeString(marker, Instant.now().toString());
       say.accept(
           "  ok  demo         " + fitted + " players fitted, one check failed, one helmet damaged");

@@ -2,26 +2,34 @@ package org.tapeline.stack.demo;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
+import org.tapeline.stack.demo.DemoHelmets.Helmet;
 
 /** Fit sessions of the demo: most pass, one fails, and one fitted helmet is reported damaged. */
 final class DemoSessions {
   private static final Map<String, String> FITTERS =
       Map.of("NORTH", "fitter.north", "RIVER", "fitter.north", "SOUTH", "fitter.south");
-  private static final int FITTED = 26;
+
+  /** How many of each team are fitted already; the rest is for whoever tries the demo. */
+  private static final Map<String, Integer> FITTED =
+      Map.of("U10-HAWKS", 10, "U12-KITES", 5, "U8-OTTERS", 4, "U12-HERONS", 3, "U10-FOXES", 4);
+
+  private static final String FAILING_TEAM = "U10-FOXES";
 
   private final DemoHttp http;
+  private final DemoHelmets helmets;
   private final DemoRetry retry = new DemoRetry();
-  private final Set<String> used = new HashSet<>();
-  private List<JsonNode> checks = List.of();
+  private final Map<String, Integer> fitted = new HashMap<>();
+  private List<String> checks = List.of();
+  private String damaged = "";
+  private boolean failed;
 
-  DemoSessions(DemoHttp http) {
+  DemoSessions(DemoHttp http, DemoHelmets helmets) {
     this.http = http;
+    this.helmets = helmets;
   }
 
   /** How many were fitted. */
@@ -29,79 +37,66 @@ final class DemoSessions {
     checks =
         DemoLoader.list(http.get("manager", "/fitting/api/protocol").get("checks")).stream()
             .filter(check -> check.path("required").asBoolean(true))
+            .map(check -> check.get("id").asText())
             .toList();
-    int fitted = 0;
-    String damaged = null;
-    boolean failed = false;
-    for (JsonNode player : DemoLoader.list(http.get("manager", "/sizing/api/players"))) {
-      Optional<JsonNode> helmet = fitted < FITTED || !failed ? helmetFor(player) : Optional.empty();
-      if (helmet.isEmpty()) {
-        continue;
-      }
-      if (fitted < FITTED) {
-        pass(player, helmet.get());
-        damaged = helmet.get().get("tag").asText();
-        fitted++;
-      } else {
-        fail(player, helmet.get());
-        failed = true;
-      }
+    List<JsonNode> players =
+        DemoLoader.list(http.get("manager", "/sizing/api/players")).stream()
+            .sorted(Comparator.comparing((JsonNode p) -> p.get("number").asText()))
+            .toList();
+    for (JsonNode player : players) {
+      fit(player);
     }
-    reportDamage(damaged);
-    return fitted;
+    reportDamage();
+    return fitted.values().stream().mapToInt(Integer::intValue).sum();
   }
 
-  /** A helmet of the advised size at the player's field that this run has not used. */
-  private Optional<JsonNode> helmetFor(JsonNode player) throws IOException {
-    String field = player.get("field").asText();
-    if (!FITTERS.containsKey(field)) {
-      return Optional.empty();
+  private void fit(JsonNode player) throws IOException {
+    String team = player.get("team").asText();
+    boolean passes = fitted.getOrDefault(team, 0) < FITTED.getOrDefault(team, 0);
+    boolean fails = !passes && !failed && team.equals(FAILING_TEAM);
+    List<JsonNode> advice = DemoLoader.list(player.path("advice"));
+    if (!passes && !fails || advice.isEmpty()) {
+      return;
     }
-    for (JsonNode advice : DemoLoader.list(player.get("advice"))) {
-      String path =
-          "/inventory/api/helmets?state=available&place="
-              + field
-              + "&model="
-              + advice.get("model").asText()
-              + "&size="
-              + advice.path("size").asText("none");
-      for (JsonNode helmet : DemoLoader.list(http.get("manager", path))) {
-        if (used.add(helmet.get("tag").asText())) {
-          return Optional.of(helmet);
-        }
-      }
+    Helmet helmet = helmets.take(player.get("field").asText(), advice).orElse(null);
+    if (helmet == null) {
+      return;
     }
-    return Optional.empty();
+    if (fails) {
+      fail(player, helmet);
+      failed = true;
+    } else {
+      pass(player, helmet);
+      fitted.merge(team, 1, Integer::sum);
+      damaged = damaged.isEmpty() ? helmet.tag() : damaged;
+    }
   }
 
-  private void pass(JsonNode player, JsonNode helmet) throws IOException {
-    String session = open(player, helmet, "pass");
-    for (JsonNode check : checks) {
-      answer(player, session, check.get("id").asText(), "pass", Map.of());
+  private void pass(JsonNode player, Helmet helmet) throws IOException {
+    String session = open(player, helmet);
+    for (String check : checks) {
+      post(player, session, "checks", Map.of("check", check, "result", "pass"));
     }
-    post(player, session, "pass", "pass", Map.of("airCelsius", 24, "hair", "usual"));
+    post(player, session, "pass", Map.of("airCelsius", 24, "hair", "usual"));
   }
 
-  private void fail(JsonNode player, JsonNode helmet) throws IOException {
-    String session = open(player, helmet, "fail");
-    JsonNode snug =
-        checks.stream()
-            .filter(check -> check.get("id").asText().contains("snug"))
-            .findFirst()
-            .orElse(checks.getLast());
-    answer(player, session, snug.get("id").asText(), "fail", Map.of("finding", "loose"));
-    post(player, session, "fail", "fail", Map.of());
+  private void fail(JsonNode player, Helmet helmet) throws IOException {
+    String session = open(player, helmet);
+    String snug =
+        checks.stream().filter(id -> id.contains("snug")).findFirst().orElse(checks.getLast());
+    post(player, session, "checks", Map.of("check", snug, "result", "fail", "finding", "loose"));
+    post(player, session, "fail", Map.of());
   }
 
-  private String open(JsonNode player, JsonNode helmet, String name) throws IOException {
-    String number = player.get("number").asText();
+  /** The player and the helmet are news to fitting-service for a moment, hence the retries. */
+  private String open(JsonNode player, Helmet helmet) throws IOException {
     String field = player.get("field").asText();
     JsonNode opened =
         retry.untilKnown(
             () ->
                 http.post(
                     FITTERS.get(field),
-                    name + "-open-" + number,
+                    "open-" + player.get("number").asText(),
                     "/fitting/api/sessions",
                     Map.of("player", player.get("player").asText(), "field", field)));
     String session = opened.get("session").asText();
@@ -110,42 +105,30 @@ final class DemoSessions {
             post(
                 player,
                 session,
-                name + "-helmet",
                 "helmet",
-                Map.of(
-                    "tag", helmet.get("tag").asText(), "sizeLabel", helmet.get("size").asText())));
+                Map.of("tag", helmet.tag(), "sizeLabel", helmet.size())));
     return session;
   }
 
-  private void answer(
-      JsonNode player, String session, String check, String result, Map<String, Object> more)
-      throws IOException {
-    Map<String, Object> body = new HashMap<>(more);
-    body.put("check", check);
-    body.put("result", result);
-    post(player, session, "check-" + check, "checks", body);
-  }
-
-  private JsonNode post(
-      JsonNode player, String session, String command, String path, Map<String, Object> body)
+  private JsonNode post(JsonNode player, String session, String path, Map<String, Object> body)
       throws IOException {
     return http.post(
         FITTERS.get(player.get("field").asText()),
-        command + "-" + session,
+        session + "/" + path + "/" + body.getOrDefault("check", ""),
         "/fitting/api/sessions/" + session + "/" + path,
         body);
   }
 
-  private void reportDamage(String tag) throws IOException {
-    if (tag == null) {
-      return;
+  /** Of a helmet that a player has: the rest happens by itself. */
+  private void reportDamage() throws IOException {
+    if (!damaged.isEmpty()) {
+      retry.untilKnown(
+          () ->
+              http.post(
+                  "manager",
+                  "damage-" + damaged,
+                  "/inventory/api/helmets/" + damaged + "/damage",
+                  Map.of("where", "shell", "what", "crack")));
     }
-    retry.untilKnown(
-        () ->
-            http.post(
-                "manager",
-                "damage-" + tag,
-                "/inventory/api/helmets/" + tag + "/damage",
-                Map.of("where", "shell", "what", "crack")));
   }
 }

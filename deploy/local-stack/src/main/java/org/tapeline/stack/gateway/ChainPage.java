@@ -9,17 +9,19 @@ import io.vertx.core.Vertx;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 
 /** Everything that one command led to, over all services, in order of time. */
 final class ChainPage {
@@ -87,46 +89,59 @@ final class ChainPage {
         .onFailure(context::fail);
   }
 
-  private List<Answer> ask(UUID correlation, String cookie, String authorization)
-      throws IOException, InterruptedException {
-    List<Answer> answers = new ArrayList<>();
-    for (Map.Entry<String, String> service : addresses.entrySet()) {
-      String path = "/" + service.getKey() + "/api/chains/" + correlation;
-      HttpRequest.Builder request =
-          HttpRequest.newBuilder(URI.create(service.getValue() + path)).timeout(PATIENCE);
-      if (cookie != null) {
-        request.header("Cookie", cookie);
-      }
-      if (authorization != null) {
-        request.header("Authorization", authorization);
-      }
-      answers.add(read(service.getKey(), request.build()));
-    }
-    return answers;
+  /** All services at once, with what the caller has to show for itself. */
+  private List<Answer> ask(UUID correlation, String cookie, String authorization) {
+    List<CompletableFuture<Answer>> asked =
+        addresses.entrySet().stream()
+            .map(
+                service -> {
+                  String path = "/" + service.getKey() + "/api/chains/" + correlation;
+                  HttpRequest.Builder request =
+                      HttpRequest.newBuilder(URI.create(service.getValue() + path))
+                          .header("Accept", "application/json")
+                          .timeout(PATIENCE);
+                  Optional.ofNullable(cookie).ifPresent(c -> request.header("Cookie", c));
+                  Optional.ofNullable(authorization)
+                      .ifPresent(a -> request.header("Authorization", a));
+                  return http.sendAsync(request.build(), HttpResponse.BodyHandlers.ofString())
+                      .thenApply(response -> read(service.getKey(), response))
+                      .exceptionally(away -> new Answer(503, service.getKey(), List.of()));
+                })
+            .toList();
+    return asked.stream().map(CompletableFuture::join).toList();
   }
 
-  private Answer read(String service, HttpRequest request) throws InterruptedException {
+  private static Answer read(String service, HttpResponse<String> response) {
     try {
-      HttpResponse<String> response = http.send(request, HttpResponse.BodyHandlers.ofString());
       List<Link> links =
           response.statusCode() == 200
               ? JSON.readValue(response.body(), new TypeReference<List<Link>>() {})
               : List.of();
       return new Answer(response.statusCode(), service, links);
     } catch (IOException e) {
-      return new Answer(503, service, List.of());
+      throw new UncheckedIOException(e);
     }
   }
 
   private void answer(RoutingContext context, UUID correlation, List<Answer> answers) {
-    if (answers.stream().anyMatch(a -> a.status == 401 || a.status == 302 || a.status == 403)) {
-      context.redirect("/sign-in");
+    String accept = context.request().getHeader("Accept");
+    boolean json = accept != null && accept.contains("application/json");
+    if (answers.stream().anyMatch(a -> a.status == 401 || a.status == 302)) {
+      if (json) {
+        context.response().setStatusCode(401).end();
+      } else {
+        context.redirect("/sign-in");
+      }
+      return;
+    }
+    if (answers.stream().anyMatch(a -> a.status == 403)) {
+      context.response().setStatusCode(403);
+      pages.send(context, "not-allowed", Map.of());
       return;
     }
     List<String> away = answers.stream().filter(a -> a.status != 200).map(Answer::service).toList();
     List<Row> rows = rows(answers);
-    String accept = context.request().getHeader("Accept");
-    if (accept != null && accept.contains("application/json")) {
+    if (json) {
       context
           .response()
           .putHeader("Content-Type", "application/json")

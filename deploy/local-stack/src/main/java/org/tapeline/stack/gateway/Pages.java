@@ -11,6 +11,8 @@ import java.io.InputStream;
 import java.io.Reader;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +20,8 @@ import java.util.Optional;
 
 /** The gateway's own pages, from templates beside the code. */
 final class Pages {
+  private static final Logger LOG = System.getLogger(Pages.class.getName());
+
   private final Engine engine =
       Engine.builder()
           .addDefaults()
@@ -51,12 +55,22 @@ final class Pages {
     }
   }
 
+  String render(String template, Map<String, Object> data) {
+    return engine.getTemplate(template).data(data).render();
+  }
+
   void send(RoutingContext context, String template, Map<String, Object> data) {
     context
         .response()
         .putHeader("Content-Type", "text/html; charset=utf-8")
         .putHeader("Cache-Control", "no-store")
-        .end(engine.getTemplate(template).data(data).render());
+        .end(render(template, data));
+  }
+
+  void failed(RoutingContext context) {
+    LOG.log(Level.ERROR, context.normalizedPath(), context.failure());
+    context.response().setStatusCode(500);
+    send(context, "failed", Map.of());
   }
 
   void notFound(RoutingContext context) {

@@ -16,10 +16,12 @@ import java.util.concurrent.TimeoutException;
 final class EarlierRun {
   private static final Duration PATIENCE = Duration.ofSeconds(15);
 
+  private final Path data;
   private final Path pids;
   private final Path postgresPid;
 
   EarlierRun(Path data) {
+    this.data = data;
     this.pids = data.resolve("pids");
     this.postgresPid = data.resolve("postgres/postmaster.pid");
   }
@@ -32,34 +34,36 @@ final class EarlierRun {
     Files.deleteIfExists(pids);
   }
 
-  /** Ends what is left; a database that is ended this way recovers from its log. */
+  /** Ends what is left: the services first, so that the database has nobody to wait for. */
   void end() throws IOException {
     if (Files.exists(pids)) {
       for (String pid : Files.readAllLines(pids)) {
-        endIf(pid, "quarkus-run.jar");
+        endIfOurs(pid, "TERM");
       }
     }
     if (Files.exists(postgresPid)) {
       List<String> lines = Files.readAllLines(postgresPid);
-      endIf(lines.isEmpty() ? "" : lines.getFirst().strip(), "postgres");
+      // INT asks PostgreSQL to end now and in order; at TERM it would wait for its clients.
+      endIfOurs(lines.isEmpty() ? "" : lines.getFirst().strip(), "INT");
       Files.deleteIfExists(postgresPid);
     }
     forget();
   }
 
-  private static void endIf(String pid, String isA) throws IOException {
-    if (!pid.matches("[1-9][0-9]*")) {
-      return;
-    }
+  /** A process id is given out again: only one that was started with our data folder is ours. */
+  private boolean ours(String pid) throws IOException {
     Path commandLine = Path.of("/proc", pid, "cmdline");
-    if (Files.notExists(commandLine) || !Files.readString(commandLine).contains(isA)) {
-      return;
-    }
-    ProcessHandle left = ProcessHandle.of(Long.parseLong(pid)).orElse(null);
+    return pid.matches("[1-9][0-9]*")
+        && Files.exists(commandLine)
+        && Files.readString(commandLine).contains(data.toString());
+  }
+
+  private void endIfOurs(String pid, String signal) throws IOException {
+    ProcessHandle left = ours(pid) ? ProcessHandle.of(Long.parseLong(pid)).orElse(null) : null;
     if (left == null) {
       return;
     }
-    left.destroy();
+    new ProcessBuilder("kill", "-" + signal, pid).inheritIO().start();
     try {
       left.onExit().get(PATIENCE.toSeconds(), TimeUnit.SECONDS);
     } catch (InterruptedException e) {

@@ -11,7 +11,6 @@ import java.nio.file.StandardOpenOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 import java.util.logging.LogManager;
 import org.tapeline.stack.demo.DemoLoader;
 
@@ -20,7 +19,7 @@ public final class Launcher {
   private final Path root;
   private final Path data;
   private final Progress progress = new Progress(System.out);
-  private final CountDownLatch stop = new CountDownLatch(1);
+  private final StopRequest stop = new StopRequest(Thread.currentThread());
 
   private Launcher(Path root) {
     this.root = root;
@@ -31,17 +30,22 @@ public final class Launcher {
    * Arguments: the root of the checkout, then {@code --fresh} and {@code --empty} as wanted. Ends
    * with 0 after it was asked to stop, with 1 when a part did not start.
    */
-  public static void main(String[] args) throws Exception {
+  public static void main(String[] args) throws IOException {
     try (InputStream logging = Launcher.class.getResourceAsStream("/logging.properties")) {
       LogManager.getLogManager().readConfiguration(logging);
     }
     List<String> options = List.of(args).subList(1, args.length);
-    int status = new Launcher(Path.of(args[0])).run(options);
-    System.out.flush();
-    Runtime.getRuntime().halt(status);
+    int status = 1;
+    try {
+      status = new Launcher(Path.of(args[0]).toRealPath()).run(options);
+    } finally {
+      System.out.flush();
+      // The libraries' own shutdown hooks would stop what is stopped already.
+      Runtime.getRuntime().halt(status);
+    }
   }
 
-  private int run(List<String> options) throws IOException, InterruptedException {
+  private int run(List<String> options) throws IOException {
     Files.createDirectories(data);
     try (FileChannel file =
             FileChannel.open(
@@ -55,43 +59,57 @@ public final class Launcher {
       if (options.contains("--fresh")) {
         forgetData();
       }
-      return runStack(!options.contains("--empty"));
+      return withPorts(!options.contains("--empty"));
     }
   }
 
-  private int runStack(boolean demo) throws IOException, InterruptedException {
-    Ports ports = Ports.from(port());
-    Optional<String> taken = ports.taken();
+  private int withPorts(boolean demo) {
+    String wanted = System.getenv().getOrDefault("TAPELINE_PORT", "" + Ports.DEFAULT);
+    Optional<Ports> ports = Ports.chosen(wanted);
+    if (ports.isEmpty()) {
+      progress.say("TAPELINE_PORT must be a number from 1024 to " + Ports.LAST + ".");
+      return 1;
+    }
+    Optional<String> taken = ports.get().taken();
     if (taken.isPresent()) {
       progress.say(
           taken.get() + ". Stop what uses it, or choose others: TAPELINE_PORT=9080 deploy/start");
       return 1;
     }
-    Signals.onStop(stop::countDown);
+    Signals.onStop(stop::now);
+    return runStack(ports.get(), demo);
+  }
+
+  private int runStack(Ports ports, boolean demo) {
+    int status = 0;
     try (Stack stack = new Stack(root, data, ports, progress)) {
       try {
-        stack.start();
-        if (demo) {
-          new DemoLoader(root, data, ports.gateway(), progress::say).load();
+        start(stack, ports, demo);
+      } catch (Stack.StartFailure | DemoLoader.LoadFailure | IOException | RuntimeException e) {
+        if (!stop.wanted()) {
+          progress.say("\nTapeline did not start: " + e.getMessage());
+          stop.now();
+          status = 1;
         }
-      } catch (Stack.StartFailure | DemoLoader.LoadFailure | IOException e) {
-        progress.say("\nTapeline did not start: " + e.getMessage() + "\nStopping what runs ...");
-        return 1;
       }
-      progress.say(Greeting.text(ports, demo));
       stop.await();
       progress.say("\nStopping ...");
     }
     progress.say("Stopped. The data stays in .local for the next start.");
-    return 0;
+    return status;
   }
 
-  private static int port() {
-    String wanted = System.getenv().getOrDefault("TAPELINE_PORT", "" + Ports.DEFAULT);
-    return wanted.matches("[1-9][0-9]{3,4}") ? Integer.parseInt(wanted) : Ports.DEFAULT;
+  private void start(Stack stack, Ports ports, boolean demo)
+      throws IOException, Stack.StartFailure, DemoLoader.LoadFailure {
+    stack.start();
+    if (demo) {
+      new DemoLoader(root, data, ports.gateway(), progress::say).load();
+    }
+    progress.say(Greeting.text(ports, demo));
+    stack.watch();
   }
 
-  /** All but the lock, which this very process holds. */
+  /** All but the lock, which this very process holds, and the engine of the container tests. */
   private void forgetData() throws IOException {
     progress.say("Forgetting the data of earlier runs.");
     try (var files = Files.list(data)) {

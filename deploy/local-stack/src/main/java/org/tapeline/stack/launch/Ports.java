@@ -21,6 +21,18 @@ public record Ports(
     int kafkaController) {
   public static final int DEFAULT = 8080;
 
+  /** The last port that the gateway can have: the servers' ports lie above it. */
+  public static final int LAST = 65_535 - 7_002;
+
+  /** Empty when the text is not a port that the gateway can have. */
+  static Optional<Ports> chosen(String text) {
+    return Optional.of(text)
+        .filter(t -> t.matches("[1-9][0-9]{3,4}"))
+        .map(Integer::parseInt)
+        .filter(port -> port >= 1024 && port <= LAST)
+        .map(Ports::from);
+  }
+
   /** The gateway's port and the ones after it, the servers 7000 above. */
   public static Ports from(int gateway) {
     int servers = gateway + 7000;

@@ -29,11 +29,20 @@ final class ServiceProcess {
     this.process = process;
   }
 
+  /**
+   * @param data folder of this stack; it stands on the command line so that a later run can tell
+   *     its own processes from others
+   * @throws IOException when the service has not been built
+   */
   static ServiceProcess start(
-      String name, int port, Path root, Path log, Map<String, String> environment)
+      String name, int port, Path root, Path data, Map<String, String> environment)
       throws IOException {
     Path app = root.resolve(name + "-service/target/quarkus-app");
-    ProcessBuilder builder = new ProcessBuilder(command(app));
+    Path log = Files.createDirectories(data.resolve("log")).resolve(name + ".log");
+    if (Files.notExists(app.resolve("quarkus-run.jar"))) {
+      throw new IOException(name + "-service is not built: " + app);
+    }
+    ProcessBuilder builder = new ProcessBuilder(command(app, data));
     builder.directory(app.toFile());
     builder.environment().putAll(environment);
     builder.environment().put("QUARKUS_HTTP_PORT", Integer.toString(port));
@@ -41,7 +50,7 @@ final class ServiceProcess {
     return new ServiceProcess(name, port, log, builder.start());
   }
 
-  private static List<String> command(Path app) {
+  private static List<String> command(Path app, Path data) {
     List<String> command = new ArrayList<>();
     if (Files.isExecutable(PARENT_DEATH_SIGNAL)) {
       // A launcher that is killed cannot stop its children; the kernel tells them instead.
@@ -52,7 +61,7 @@ final class ServiceProcess {
     if (Files.exists(app.resolve("app-cds.jsa"))) {
       command.addAll(List.of("-XX:SharedArchiveFile=app-cds.jsa", "-Xshare:auto"));
     }
-    command.addAll(List.of("-jar", "quarkus-run.jar"));
+    command.addAll(List.of("-Dtapeline.data=" + data, "-jar", "quarkus-run.jar"));
     return command;
   }
 
@@ -66,6 +75,10 @@ final class ServiceProcess {
 
   boolean alive() {
     return process.isAlive();
+  }
+
+  void whenEnded(Runnable action) {
+    process.onExit().thenRun(action);
   }
 
   boolean ready(HttpClient http) {

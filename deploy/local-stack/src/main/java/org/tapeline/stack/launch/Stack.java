@@ -2,7 +2,6 @@ package org.tapeline.stack.launch;
 
 import java.io.IOException;
 import java.net.http.HttpClient;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
@@ -11,11 +10,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import org.tapeline.servers.LocalKafka;
 import org.tapeline.servers.LocalPostgres;
 import org.tapeline.stack.gateway.Gateway;
+import org.tapeline.stack.gateway.GatewaySettings;
 import org.tapeline.stack.mailbox.MailCatcher;
 import org.tapeline.stack.mailbox.Mailbox;
 
@@ -34,6 +35,7 @@ final class Stack implements AutoCloseable {
   private LocalKafka kafka;
   private MailCatcher mail;
   private Gateway gateway;
+  private volatile boolean closing;
 
   Stack(Path root, Path data, Ports ports, Progress progress) {
     this.root = root;
@@ -51,7 +53,10 @@ final class Stack implements AutoCloseable {
     progress.ready("mail", "SMTP on port " + ports.smtp());
     startServices();
     progress.starting("gateway", "one address for all");
-    gateway = Gateway.start("127.0.0.1", ports.gateway(), addresses(), mailbox);
+    gateway =
+        Gateway.start(
+            new GatewaySettings(
+                "127.0.0.1", ports.gateway(), addresses(), Optional.empty(), Optional.of(mailbox)));
     progress.ready("gateway", "http://localhost:" + ports.gateway());
   }
 
@@ -89,15 +94,13 @@ final class Stack implements AutoCloseable {
   }
 
   private void startServices() throws IOException, StartFailure {
-    Path logs = Files.createDirectories(data.resolve("log"));
     Secrets secrets = new Secrets(data.resolve("secrets"));
     for (String name : SERVICES) {
       progress.starting(name, "port " + ports.of(name));
-      Path log = logs.resolve(name + ".log");
       services.add(
-          ServiceProcess.start(name, ports.of(name), root, log, environment(name, secrets)));
+          ServiceProcess.start(name, ports.of(name), root, data, environment(name, secrets)));
+      earlier.remember(services);
     }
-    earlier.remember(services);
     awaitServices();
   }
 
@@ -124,6 +127,18 @@ final class Stack implements AutoCloseable {
       }
       rest();
     }
+  }
+
+  /** Says so when a service ends by itself later; the gateway tells those who call it. */
+  void watch() {
+    services.forEach(
+        service ->
+            service.whenEnded(
+                () -> {
+                  if (!closing) {
+                    progress.failed(service.name(), "ended; its log: .local/log");
+                  }
+                }));
   }
 
   private static void rest() throws StartFailure {
@@ -159,6 +174,7 @@ final class Stack implements AutoCloseable {
 
   @Override
   public void close() {
+    closing = true;
     quietly("gateway", gateway);
     services.forEach(ServiceProcess::askToStop);
     for (ServiceProcess service : services) {

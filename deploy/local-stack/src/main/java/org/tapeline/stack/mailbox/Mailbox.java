@@ -15,6 +15,7 @@ import java.util.concurrent.atomic.AtomicLong;
 /** Caught messages as files, newest first. A message is on the disk before it is accepted. */
 public final class Mailbox {
   private static final String SUFFIX = ".eml";
+  private static final int MOST_SHOWN = 300;
 
   private final Path directory;
   private final AtomicLong last;
@@ -27,12 +28,16 @@ public final class Mailbox {
   private long newest() throws IOException {
     try (var files = Files.list(directory)) {
       return files
-          .map(file -> file.getFileName().toString())
-          .filter(name -> name.matches("[0-9]+\\.eml"))
-          .mapToLong(name -> Long.parseLong(name.substring(0, name.length() - SUFFIX.length())))
+          .filter(file -> file.toString().endsWith(SUFFIX))
+          .mapToLong(Mailbox::number)
           .max()
           .orElse(0);
     }
+  }
+
+  static long number(Path file) {
+    String name = file.getFileName().toString();
+    return Long.parseLong(name.substring(0, name.length() - SUFFIX.length()));
   }
 
   void store(InputStream message) throws IOException {
@@ -45,12 +50,14 @@ public final class Mailbox {
     Files.move(part, directory.resolve(number + SUFFIX), StandardCopyOption.ATOMIC_MOVE);
   }
 
+  /** The newest of them. */
   public List<StoredMail> all() throws IOException {
     try (var files = Files.list(directory)) {
       return files
           .filter(file -> file.toString().endsWith(SUFFIX))
+          .sorted(Comparator.comparingLong(Mailbox::number).reversed())
+          .limit(MOST_SHOWN)
           .map(StoredMail::read)
-          .sorted(Comparator.comparingLong(StoredMail::number).reversed())
           .toList();
     }
   }

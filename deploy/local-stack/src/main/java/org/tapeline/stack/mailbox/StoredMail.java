@@ -1,5 +1,6 @@
 package org.tapeline.stack.mailbox;
 
+import jakarta.mail.Address;
 import jakarta.mail.BodyPart;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Multipart;
@@ -36,15 +37,15 @@ public record StoredMail(
   public record Attachment(String name, String type, byte[] content) {}
 
   static StoredMail read(Path file) {
-    long number = Long.parseLong(file.getFileName().toString().replace(".eml", ""));
+    long number = Mailbox.number(file);
     try (InputStream in = Files.newInputStream(file)) {
       MimeMessage message = new MimeMessage(null, in);
       Reader reader = new Reader();
       reader.take(message);
       return new StoredMail(
           number,
-          InternetAddress.toUnicodeString(message.getFrom()),
-          InternetAddress.toUnicodeString(message.getRecipients(MimeMessage.RecipientType.TO)),
+          addresses(message.getFrom()),
+          addresses(message.getRecipients(MimeMessage.RecipientType.TO)),
           message.getSubject() == null ? "" : message.getSubject(),
           Files.getLastModifiedTime(file).toInstant(),
           reader.text,
@@ -53,8 +54,18 @@ public record StoredMail(
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (MessagingException e) {
-      throw new IllegalStateException("Message " + number + " cannot be read", e);
+      // Anything may be sent to a mail server; it must not hide the mails that can be read.
+      return unreadable(number, e.getMessage());
     }
+  }
+
+  private static StoredMail unreadable(long number, String why) {
+    String subject = "(A message that cannot be read)";
+    return new StoredMail(number, "", "", subject, Instant.EPOCH, "" + why, "", List.of());
+  }
+
+  private static String addresses(Address[] addresses) {
+    return addresses == null ? "" : InternetAddress.toUnicodeString(addresses);
   }
 
   private static final class Reader {
@@ -70,16 +81,19 @@ public record StoredMail(
           take(inner);
         }
       } else if (part.getFileName() != null) {
-        attachments.add(
-            new Attachment(
-                part.getFileName(),
-                part.getContentType().split(";")[0],
-                part.getInputStream().readAllBytes()));
+        attach(part, part.getFileName());
       } else if (part.isMimeType("text/html")) {
         html = content(part);
       } else if (part.isMimeType("text/plain")) {
         text = content(part);
+      } else {
+        attach(part, "part-" + (attachments.size() + 1));
       }
+    }
+
+    private void attach(Part part, String name) throws MessagingException, IOException {
+      String type = part.getContentType().split(";")[0].strip();
+      attachments.add(new Attachment(name, type, part.getInputStream().readAllBytes()));
     }
 
     private static String content(Part part) throws MessagingException, IOException {

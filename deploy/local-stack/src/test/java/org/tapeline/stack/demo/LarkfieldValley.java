@@ -252,8 +252,12 @@ final class LarkfieldValley {
       case 0 -> inches(mm);
       case 1 -> "%d.%d cm".formatted(mm / 10, mm % 10);
       case 2 -> mm + " mm";
-      default -> "%.1f in".formatted(mm / 25.4);
+      default -> tenths(mm) / 10 + "." + tenths(mm) % 10 + " in";
     };
+  }
+
+  private static long tenths(int mm) {
+    return Math.round(mm / 2.54);
   }
 
   private static String inches(int mm) {
