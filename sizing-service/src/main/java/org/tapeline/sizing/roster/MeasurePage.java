@@ -17,7 +17,6 @@ import java.net.URI;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
-import org.tapeline.journal.UuidV7;
 import org.tapeline.sizing.access.Caller;
 import org.tapeline.sizing.access.CommandId;
 import org.tapeline.sizing.problem.Problem;
@@ -42,47 +41,13 @@ public class MeasurePage {
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance measure(PlayerView player, Form form);
-  }
-
-  /** What the form shows: what was typed is kept, what is wrong stands beside it. */
-  public record Form(
-      UUID commandId,
-      List<String> typed,
-      List<String> errors,
-      String problem,
-      boolean third,
-      boolean confirm) {
-
-    static Form empty() {
-      return new Form(UuidV7.next(), List.of("", "", ""), List.of("", "", ""), "", false, false);
-    }
-
-    static Form after(Problem problem, UUID commandId, List<String> typed) {
-      List<String> errors = List.of(error(problem, 0), error(problem, 1), error(problem, 2));
-      boolean third = problem.code().equals("third-reading-needed") || !typed.get(2).isBlank();
-      return new Form(
-          commandId,
-          typed,
-          errors,
-          problem.getMessage(),
-          third,
-          problem.code().equals("smaller-than-before"));
-    }
-
-    private static String error(Problem problem, int reading) {
-      return problem.errors().stream()
-          .filter(e -> e.field().equals("readings[" + reading + "]"))
-          .map(Problem.FieldError::message)
-          .findFirst()
-          .orElse("");
-    }
+    static native TemplateInstance measure(PlayerView player, MeasureForm form);
   }
 
   @GET
   @Transactional
   public TemplateInstance show(@PathParam("player") String reference) {
-    return Templates.measure(own.one(reference), Form.empty());
+    return Templates.measure(own.one(reference), MeasureForm.empty());
   }
 
   @POST
@@ -104,7 +69,7 @@ public class MeasurePage {
           .build();
     } catch (Problem problem) {
       return Response.status(problem.status())
-          .entity(Templates.measure(player, Form.after(problem, id, typed)).render())
+          .entity(Templates.measure(player, MeasureForm.after(problem, id, typed)).render())
           .build();
     }
   }

@@ -61,6 +61,24 @@ class PagesTest {
   }
 
   @Test
+  @DisplayName("say back what is typed, or why it is no reading")
+  void saidBack() {
+    as("fitter.north")
+        .queryParam("second", "58,1 cm")
+        .get("/readings/said")
+        .then()
+        .statusCode(200)
+        .body(containsString("22 7/8 in, 581 mm"));
+    as("fitter.north")
+        .queryParam("first", "30")
+        .get("/readings/said")
+        .then()
+        .body(containsString("field-error"), containsString("Without a unit"));
+    as("fitter.north").queryParam("first", "").get("/readings/said").then().statusCode(200);
+    as("fitter.north").get("/measure.js").then().statusCode(200);
+  }
+
+  @Test
   @DisplayName("keep what was typed and put the reason beside the field")
   void errors() {
     String number = enrolledAt("NORTH");
