@@ -35,3 +35,5 @@ create table guardianship (
   place    integer not null,
   primary key (player, guardian)
 );
+
+create index guardianship_by_guardian on guardianship (guardian);

@@ -36,7 +36,7 @@ public record SizeRange(String size, Millimetres from, Millimetres to) {
   }
 
   public static String said(String size) {
-    String words = size.replace('-', ' ');
+    String words = size.replace("x-large", "extra large").replace('-', ' ');
     return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

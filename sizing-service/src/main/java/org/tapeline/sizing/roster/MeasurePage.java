@@ -11,9 +11,9 @@ import jakarta.ws.rs.POST;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.net.URI;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
@@ -65,7 +65,9 @@ public class MeasurePage {
     try {
       measuring.record(
           id, player.player(), new Measuring.Entry(typed, "yes".equals(confirmed)), caller.id());
-      return Response.seeOther(URI.create("/sizing/players/" + player.player() + "?measured=yes"))
+      // Not seeOther: it would put the root path before a path that has it already.
+      return Response.status(Response.Status.SEE_OTHER)
+          .header(HttpHeaders.LOCATION, "/sizing/players/" + player.player() + "?measured=yes")
           .build();
     } catch (Problem problem) {
       return Response.status(problem.status())

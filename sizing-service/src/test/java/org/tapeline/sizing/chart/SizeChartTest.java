@@ -74,6 +74,7 @@ class SizeChartTest {
     assertThat(size.holds(new Millimetres(499.9))).isFalse();
     assertThat(size.holds(new Millimetres(520.1))).isFalse();
     assertThat(size.said()).isEqualTo("Youth small");
+    assertThat(SizeRange.said("youth-x-large")).isEqualTo("Youth extra large");
   }
 
   @Test

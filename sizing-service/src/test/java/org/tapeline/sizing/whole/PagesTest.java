@@ -1,5 +1,6 @@
 package org.tapeline.sizing.whole;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.not;
@@ -7,6 +8,7 @@ import static org.tapeline.sizing.whole.Association.CHARTS;
 import static org.tapeline.sizing.whole.Association.as;
 import static org.tapeline.sizing.whole.Association.enrolledAt;
 import static org.tapeline.sizing.whole.Association.freshNumber;
+import static org.tapeline.sizing.whole.Association.idOf;
 import static org.tapeline.sizing.whole.Association.importing;
 import static org.tapeline.sizing.whole.Association.player;
 import static org.tapeline.sizing.whole.Association.players;
@@ -49,8 +51,10 @@ class PagesTest {
         .body(containsString("value=\"530\""), containsString("value=\"537\""));
     String player =
         typed(number, form, "530", "537", "532").statusCode(303).extract().header("Location");
+    assertThat(player).isEqualTo("/sizing/players/" + idOf(number) + "?measured=yes");
     as("fitter.north")
-        .get(player.replaceFirst(".*/sizing", ""))
+        .basePath("")
+        .get(player)
         .then()
         .statusCode(200)
         .body(containsString("Recorded"), containsString("532 mm"))
