@@ -1,0 +1,77 @@
+package org.tapeline.inventory;
+
+import jakarta.enterprise.inject.Produces;
+import jakarta.inject.Singleton;
+import org.tapeline.inventory.helmet.HelmetEvent;
+import org.tapeline.inventory.helmet.WhenSignedOffThenIssue;
+import org.tapeline.inventory.place.PlaceListed;
+import org.tapeline.inventory.reservation.ReservationEvent;
+import org.tapeline.inventory.reservation.WhenRefitClosedThenRelease;
+import org.tapeline.inventory.reservation.WhenRefitOpenedThenReserveOrRequest;
+import org.tapeline.inventory.restock.RestockEvent;
+import org.tapeline.inventory.roster.PlayerFields;
+import org.tapeline.inventory.stock.StockEvent;
+import org.tapeline.inventory.stock.WhenFitPassedThenBookParts;
+import org.tapeline.journal.EventTypes;
+import org.tapeline.journal.Subscription;
+
+/** What the service says, and what it listens to. */
+@Singleton
+public class Wiring {
+
+  @Produces
+  @Singleton
+  EventTypes eventTypes() {
+    return EventTypes.of("inventory")
+        .with("place-listed", 1, PlaceListed.class)
+        .with("helmet-received", 1, HelmetEvent.HelmetReceived.class)
+        .with("helmet-issued", 1, HelmetEvent.HelmetIssued.class)
+        .with("issue-refused", 1, HelmetEvent.IssueRefused.class)
+        .with("helmet-returned", 1, HelmetEvent.HelmetReturned.class)
+        .with("helmet-moved", 1, HelmetEvent.HelmetMoved.class)
+        .with("damage-reported", 1, HelmetEvent.DamageReported.class)
+        .with("helmet-quarantined", 1, HelmetEvent.HelmetQuarantined.class)
+        .with("helmet-inspected", 1, HelmetEvent.HelmetInspected.class)
+        .with("helmet-retired", 1, HelmetEvent.HelmetRetired.class)
+        .with("replacement-reserved", 1, ReservationEvent.ReplacementReserved.class)
+        .with("replacement-missing", 1, ReservationEvent.ReplacementMissing.class)
+        .with("reservation-released", 1, ReservationEvent.ReservationReleased.class)
+        .with("part-used", 1, StockEvent.PartUsed.class)
+        .with("stock-counted", 1, StockEvent.StockCounted.class)
+        .with("restock-requested", 1, RestockEvent.RestockRequested.class)
+        .with("restock-picked", 1, RestockEvent.RestockPicked.class)
+        .with("restock-shipped", 1, RestockEvent.RestockShipped.class)
+        .with("restock-received", 1, RestockEvent.RestockReceived.class)
+        .with("restock-cancelled", 1, RestockEvent.RestockCancelled.class);
+  }
+
+  @Produces
+  @Singleton
+  Subscription subscription(
+      PlayerFields fields,
+      WhenRefitOpenedThenReserveOrRequest opened,
+      WhenRefitClosedThenRelease closed,
+      WhenSignedOffThenIssue signedOff,
+      WhenFitPassedThenBookParts passed) {
+    Subscription all = Subscription.named("inventory");
+    fields.declareOn(all);
+    all.events("fitting.events");
+    opened.declareOn(all);
+    closed.declareOn(all);
+    signedOff.declareOn(all);
+    passed.declareOn(all);
+    String of = "org.tapeline.fitting.";
+    return all.ignoring(
+        of + "session-opened.v1",
+        of + "helmet-tried.v1",
+        of + "check-recorded.v1",
+        of + "adjustment-made.v1",
+        of + "fit-failed.v1",
+        of + "session-abandoned.v1",
+        of + "sign-off-withdrawn.v1",
+        of + "sign-off-lapsed.v1",
+        of + "refit-booked.v1",
+        of + "fit-day-announced.v1",
+        of + "fit-day-cancelled.v1");
+  }
+}

@@ -1,0 +1,19 @@
+package org.tapeline.inventory.access;
+
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.UUID;
+import org.tapeline.journal.Answer;
+
+/** Answers to commands, with the id by which everything that follows can be found. */
+public final class Answers {
+  private Answers() {}
+
+  public static Response of(UUID commandId, Answer answer) {
+    return Response.status(answer.status())
+        .header("Correlation-Id", commandId)
+        .type(MediaType.APPLICATION_JSON)
+        .entity(answer.json())
+        .build();
+  }
+}

@@ -1,0 +1,33 @@
+package org.tapeline.inventory.csv;
+
+import java.util.List;
+import org.tapeline.inventory.problem.Problem;
+
+/**
+ * How an import went.
+ *
+ * @param accepted rows that changed something
+ * @param unchanged rows that said what was known
+ * @param rejected rows that were left out
+ */
+public record ImportAnswer(int accepted, int unchanged, int rejected, List<RowError> errors) {
+
+  /** What is wrong with a row, and where. */
+  public record RowError(long row, String column, String value, String message) {}
+
+  /** Whether good rows are kept when others are bad. */
+  public enum Mode {
+    ALL_OR_NONE,
+    GOOD_ROWS;
+
+    /** {@code all-or-none} (also when nothing is said) or {@code good-rows}. */
+    public static Mode of(String text) {
+      return switch (text == null ? "" : text) {
+        case "", "all-or-none" -> ALL_OR_NONE;
+        case "good-rows" -> GOOD_ROWS;
+        default ->
+            throw Problem.badRequest("mode", "The mode is all-or-none or good-rows, not " + text);
+      };
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package org.tapeline.inventory.helmet;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** What may be asked of a helmet's record. */
+public sealed interface HelmetCommand {
+  Instant at();
+
+  /** Take it into stock. */
+  record Receive(
+      String model,
+      String size,
+      String lot,
+      LocalDate manufacturedOn,
+      Optional<LocalDate> certifiedUntil,
+      String place,
+      Instant at)
+      implements HelmetCommand {}
+
+  /** Give it to a player, after a sign-off in it. */
+  record Issue(UUID player, String place, UUID session, LocalDate today, Instant at)
+      implements HelmetCommand {}
+
+  /** Take it back from its player. */
+  record Return(String place, Instant at) implements HelmetCommand {}
+
+  /** Bring it to another place. */
+  record Move(String to, Instant at) implements HelmetCommand {}
+
+  /** Note damage. */
+  record ReportDamage(
+      UUID report, String where, String what, boolean structural, String by, Instant at)
+      implements HelmetCommand {}
+
+  /** Say what an inspection found. */
+  record Inspect(boolean backToStock, List<String> findings, String by, Instant at)
+      implements HelmetCommand {}
+
+  /** Take it out of use for good. */
+  record Retire(String why, Instant at) implements HelmetCommand {}
+}

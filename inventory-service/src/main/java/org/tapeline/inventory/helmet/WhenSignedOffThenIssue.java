@@ -1,0 +1,36 @@
+package org.tapeline.inventory.helmet;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.tapeline.inventory.helmet.HelmetCommand.Issue;
+import org.tapeline.inventory.place.Places;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.ReceivedEvent;
+import org.tapeline.journal.Subscription;
+
+/** A sign-off gives the helmet to the player; one that cannot be given is said so. */
+@ApplicationScoped
+public class WhenSignedOffThenIssue {
+  private final HelmetDesk desk;
+  private final Places places;
+
+  WhenSignedOffThenIssue(HelmetDesk desk, Places places) {
+    this.desk = desk;
+    this.places = places;
+  }
+
+  /** What is read of fitting's {@code signed-off}. */
+  record SignedOff(UUID player, UUID session, String tag, String field, Instant at) {}
+
+  public void declareOn(Subscription subscription) {
+    subscription.on("org.tapeline.fitting.signed-off.v1", SignedOff.class, this::signedOff);
+  }
+
+  private void signedOff(SignedOff d, ReceivedEvent event) {
+    LocalDate day = LocalDate.ofInstant(d.at(), places.zone(d.field()));
+    Issue issue = new Issue(d.player(), d.field(), d.session(), day, d.at());
+    desk.issue(d.tag(), issue, Cause.of(event, "issue"));
+  }
+}

@@ -1,0 +1,46 @@
+package org.tapeline.inventory.importing;
+
+import io.smallrye.common.annotation.RunOnVirtualThread;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.UUID;
+import org.tapeline.inventory.access.Answers;
+import org.tapeline.inventory.access.CommandId;
+import org.tapeline.inventory.csv.CsvFile;
+import org.tapeline.inventory.csv.ImportAnswer.Mode;
+import org.tapeline.journal.Answer;
+
+/** Imports by CSV. */
+@Path("/api/import")
+@RolesAllowed({"equipment-manager", "warehouse"})
+@Consumes("text/csv")
+@Produces(MediaType.APPLICATION_JSON)
+@RunOnVirtualThread
+public class ImportResource {
+  private final Imports imports;
+
+  ImportResource(Imports imports) {
+    this.imports = imports;
+  }
+
+  @POST
+  @Path("/{what:places|travel|helmets|parts}")
+  public Response run(
+      @PathParam("what") String what,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      @QueryParam("mode") String mode,
+      byte[] csv) {
+    UUID id = CommandId.of(commandId);
+    Answer answer =
+        imports.run(what, id, Mode.of(mode), CsvFile.text(csv == null ? new byte[0] : csv));
+    return Answers.of(id, answer);
+  }
+}

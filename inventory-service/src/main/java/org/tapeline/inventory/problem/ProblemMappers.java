@@ -1,0 +1,154 @@
+package org.tapeline.inventory.problem;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+import io.quarkus.qute.CheckedTemplate;
+import io.quarkus.qute.TemplateInstance;
+import io.quarkus.security.ForbiddenException;
+import io.quarkus.security.UnauthorizedException;
+import io.quarkus.vertx.http.runtime.security.ChallengeData;
+import io.quarkus.vertx.http.runtime.security.HttpAuthenticator;
+import io.smallrye.mutiny.Uni;
+import io.vertx.ext.web.RoutingContext;
+import jakarta.validation.ConstraintViolationException;
+import jakarta.ws.rs.WebApplicationException;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import jakarta.ws.rs.core.UriInfo;
+import java.util.List;
+import java.util.UUID;
+import org.jboss.logging.Logger;
+import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
+import org.tapeline.journal.CommandReused;
+import org.tapeline.journal.StreamConflict;
+import org.tapeline.journal.UuidV7;
+
+/** Turns whatever goes wrong into a problem: JSON under {@code /api}, a plain page elsewhere. */
+public class ProblemMappers {
+  private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
+
+  @CheckedTemplate(basePath = "problem")
+  static class Templates {
+    private Templates() {}
+
+    static native TemplateInstance page(String title, String detail);
+  }
+
+  @ServerExceptionMapper
+  Response problem(Problem problem, UriInfo uri) {
+    return answer(problem, uri);
+  }
+
+  @ServerExceptionMapper
+  Response reused(CommandReused e, UriInfo uri) {
+    return answer(
+        Problem.conflict(
+            "command-reused",
+            "This command id was used before for another request. Use a new one."),
+        uri);
+  }
+
+  @ServerExceptionMapper
+  Response conflict(StreamConflict e, UriInfo uri) {
+    return answer(
+        Problem.conflict("changed-meanwhile", "It changed meanwhile. Load it again and retry."),
+        uri);
+  }
+
+  @ServerExceptionMapper
+  Response invalid(ConstraintViolationException e, UriInfo uri) {
+    List<Problem.FieldError> errors =
+        e.getConstraintViolations().stream()
+            .map(v -> new Problem.FieldError(v.getPropertyPath().toString(), v.getMessage()))
+            .toList();
+    return answer(
+        new Problem(400, "invalid", "Not understood", "Correct the fields named.", errors), uri);
+  }
+
+  /** Of two mappers the one for the nearer type is asked, so this one is needed as well. */
+  @ServerExceptionMapper
+  Response mismatched(MismatchedInputException e, UriInfo uri) {
+    return malformed(e, uri);
+  }
+
+  @ServerExceptionMapper
+  Response malformed(JsonProcessingException e, UriInfo uri) {
+    return answer(Problem.badRequest("malformed-json", "The body is not readable JSON."), uri);
+  }
+
+  /** Programs are told to sign in; people are sent to where they can. */
+  @ServerExceptionMapper
+  Uni<Response> unauthorized(UnauthorizedException e, RoutingContext context, UriInfo uri) {
+    if (isApi(uri)) {
+      Problem problem =
+          new Problem(
+              401, "not-signed-in", "Not signed in", "Sign in and send it again.", List.of());
+      return Uni.createFrom().item(answer(problem, uri));
+    }
+    HttpAuthenticator authenticator = context.get(HttpAuthenticator.class.getName());
+    return authenticator.getChallenge(context).map(ProblemMappers::challenge);
+  }
+
+  @ServerExceptionMapper
+  Response forbidden(ForbiddenException e, UriInfo uri) {
+    return answer(
+        new Problem(
+            403,
+            "not-yours",
+            "Not for you",
+            "Your roles do not allow this. Ask the equipment manager.",
+            List.of()),
+        uri);
+  }
+
+  /** Answers of the framework itself: no such path, no such method, not acceptable. */
+  @ServerExceptionMapper
+  Response framework(WebApplicationException e, UriInfo uri) {
+    int status = e.getResponse().getStatus();
+    if (status < 400) {
+      return e.getResponse();
+    }
+    String reason = e.getResponse().getStatusInfo().getReasonPhrase();
+    return answer(
+        new Problem(
+            status, "http-" + status, reason, "Check the address and the method.", List.of()),
+        uri);
+  }
+
+  @ServerExceptionMapper
+  Response unexpected(RuntimeException e, UriInfo uri) {
+    UUID id = UuidV7.next();
+    LOG.errorf(e, "Failed, correlation id %s", id);
+    return answer(
+        new Problem(
+            500,
+            "failed",
+            "Something went wrong here",
+            "Try again. If it goes on, tell the equipment manager this number: " + id,
+            List.of()),
+        uri);
+  }
+
+  private static Response challenge(ChallengeData challenge) {
+    Response.ResponseBuilder response = Response.status(challenge.status);
+    challenge.getHeaders().forEach((name, value) -> response.header(name.toString(), value));
+    return response.build();
+  }
+
+  private static boolean isApi(UriInfo uri) {
+    return uri.getPath().matches("/?api/.*");
+  }
+
+  private static Response answer(Problem problem, UriInfo uri) {
+    if (isApi(uri)) {
+      return Response.status(problem.status())
+          .type("application/problem+json")
+          .entity(ProblemBody.of(problem, uri.getRequestUri().getPath(), UuidV7.next()))
+          .build();
+    }
+    return Response.status(problem.status())
+        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
+        .entity(Templates.page(problem.title(), problem.getMessage()).render())
+        .build();
+  }
+}

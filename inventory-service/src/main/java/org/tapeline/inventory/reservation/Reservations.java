@@ -1,0 +1,193 @@
+package org.tapeline.inventory.reservation;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.tapeline.inventory.place.Places;
+import org.tapeline.inventory.reservation.Cases.Open;
+import org.tapeline.inventory.reservation.ReservationEvent.ReplacementMissing;
+import org.tapeline.inventory.reservation.ReservationEvent.ReplacementReserved;
+import org.tapeline.inventory.reservation.ReservationEvent.ReservationReleased;
+import org.tapeline.inventory.reservation.ReservationStore.Kept;
+import org.tapeline.inventory.reservation.Search.Found;
+import org.tapeline.inventory.restock.Restock;
+import org.tapeline.inventory.restock.RestockDesk;
+import org.tapeline.inventory.restock.RestockDesk.Wanted;
+import org.tapeline.inventory.restock.RestockPolicy;
+import org.tapeline.inventory.restock.RestockWatch.Waits;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.Journal;
+import org.tapeline.journal.StreamName;
+import org.tapeline.journal.UuidV7;
+
+/** Keeps replacements for re-fit cases, or has them brought; in the caller's transaction. */
+@ApplicationScoped
+public class Reservations {
+  private final Cases cases;
+  private final Search search;
+  private final ReservationStore store;
+  private final RestockDesk restock;
+  private final RestockPolicy policy;
+  private final Places places;
+  private final Journal journal;
+  private final Clock clock;
+  private final Duration keptFor;
+
+  Reservations(
+      Cases cases,
+      Search search,
+      ReservationStore store,
+      RestockDesk restock,
+      RestockPolicy policy,
+      Places places,
+      Journal journal,
+      Clock clock,
+      @ConfigProperty(name = "tapeline.reservation.kept-for") Duration keptFor) {
+    this.cases = cases;
+    this.search = search;
+    this.store = store;
+    this.restock = restock;
+    this.policy = policy;
+    this.places = places;
+    this.journal = journal;
+    this.clock = clock;
+    this.keptFor = keptFor;
+  }
+
+  /** For each thing that the case waits for: the best one there is, else a request. */
+  public void reserveOrRequest(UUID refitCase, String not, Cause cause) {
+    List<Open> missing = new ArrayList<>();
+    for (Open open : cases.waitingOf(refitCase)) {
+      if (!reserve(open, not, cause)) {
+        missing.add(open);
+      }
+    }
+    if (!missing.isEmpty()) {
+      request(missing, cause);
+    }
+  }
+
+  private void request(List<Open> missing, Cause cause) {
+    Open first = missing.getFirst();
+    List<Restock> requests = missing.stream().map(m -> restock.request(wanted(m), cause)).toList();
+    Instant expected =
+        requests.stream().map(Restock::expectedAt).max(Comparator.naturalOrder()).orElseThrow();
+    append(
+        new ReplacementMissing(
+            first.refitCase(),
+            first.player(),
+            missing.stream().map(Open::need).toList(),
+            first.field(),
+            requests.stream().map(Restock::request).distinct().toList(),
+            expected),
+        cause.step("missing-" + first.need().key()));
+  }
+
+  private static Wanted wanted(Open open) {
+    Need need = open.need();
+    Optional<String> model = need.isHelmet() ? need.model() : Optional.empty();
+    Optional<String> size = need.isHelmet() ? need.size() : Optional.empty();
+    return new Wanted(
+        open.field(), need.key(), model, size, new Waits(open.refitCase(), need.key()));
+  }
+
+  /** Serves who waits for it, as far as there is something: the urgent first, then the oldest. */
+  public void serve(String needKey, Cause cause) {
+    for (Open open : cases.waitingFor(needKey)) {
+      if (!reserve(open, "", cause)) {
+        return;
+      }
+    }
+  }
+
+  private boolean reserve(Open open, String not, Cause cause) {
+    Instant now = clock.instant();
+    ZoneId zone = places.zone(open.field());
+    Optional<Found> best =
+        search.best(
+            open.need(), open.refitCase(), open.field(), LocalDate.ofInstant(now, zone), not);
+    best.ifPresent(found -> keep(open, found, now, zone, cause));
+    return best.isPresent();
+  }
+
+  private void keep(Open open, Found found, Instant now, ZoneId zone, Cause cause) {
+    String key = open.need().key();
+    boolean here = found.place().equals(open.field());
+    Instant readyAt = here ? now : policy.travelled(now, zone);
+    Instant expiresAt = readyAt.plus(keptFor);
+    store.insert(UuidV7.next(), open, found, readyAt, expiresAt);
+    cases.mark(open.refitCase(), key, "reserved");
+    restock.forget(new Waits(open.refitCase(), key), "not-needed", cause);
+    append(
+        new ReplacementReserved(
+            open.refitCase(),
+            open.player(),
+            open.need(),
+            found.tag(),
+            found.item(),
+            found.place(),
+            open.field(),
+            readyAt,
+            expiresAt),
+        cause.step("reserve-" + key));
+    if (!here) {
+      restock.transfer(wanted(open), found.place(), found.tag(), readyAt, cause);
+    }
+  }
+
+  /** What is kept is no longer kept; the case waits again while it is open. */
+  public void release(Kept kept, String why, Cause cause) {
+    store.end(kept, "released");
+    cases
+        .find(kept.refitCase(), kept.needKey())
+        .ifPresent(open -> cases.mark(kept.refitCase(), kept.needKey(), "waiting"));
+    restock.forget(new Waits(kept.refitCase(), kept.needKey()), "reservation-released", cause);
+    append(
+        new ReservationReleased(kept.refitCase(), kept.player(), kept.tag(), kept.item(), why),
+        cause.step("release-" + kept.needKey()));
+  }
+
+  /** The player has what was kept. */
+  public void fulfil(Kept kept, Cause cause) {
+    store.end(kept, "fulfilled");
+    cases.mark(kept.refitCase(), kept.needKey(), "done");
+    restock.forget(new Waits(kept.refitCase(), kept.needKey()), "not-needed", cause);
+  }
+
+  /** The case is over: what was kept for it is free for others, what was asked for is dropped. */
+  public void close(UUID refitCase, boolean fitted, Cause cause) {
+    cases.close(refitCase);
+    List<Kept> kept = store.liveOf(refitCase);
+    kept.forEach(k -> release(k, fitted && k.item().isPresent() ? "fitted" : "case-closed", cause));
+    cases
+        .keysOf(refitCase)
+        .forEach(key -> restock.forget(new Waits(refitCase, key), "not-needed", cause));
+    kept.forEach(k -> serve(k.needKey(), cause));
+  }
+
+  /** What has been kept for too long goes to the next who waits; its case goes to the end. */
+  public void expire(Cause cause) {
+    Instant now = clock.instant();
+    for (Kept kept : store.expired(now)) {
+      Cause step = new Cause(kept.id(), cause.correlationId(), "expired");
+      release(kept, "expired", step);
+      cases.waitFrom(kept.refitCase(), kept.needKey(), now);
+      serve(kept.needKey(), step);
+    }
+  }
+
+  private void append(ReservationEvent event, Cause cause) {
+    StreamName stream = StreamName.of("reservation", event.refitCase(), event.player());
+    int version = journal.load(stream).size();
+    journal.append(stream, version, List.of((Record) event), cause);
+  }
+}

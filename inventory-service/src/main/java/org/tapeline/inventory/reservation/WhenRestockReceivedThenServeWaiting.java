@@ -1,0 +1,63 @@
+package org.tapeline.inventory.reservation;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.tapeline.inventory.restock.Restock;
+import org.tapeline.inventory.restock.RestockWatch;
+import org.tapeline.journal.Cause;
+
+/** What came goes to who waits for it; who still waits has it requested again. */
+@ApplicationScoped
+public class WhenRestockReceivedThenServeWaiting implements RestockWatch {
+  private final Reservations reservations;
+  private final ReservationStore store;
+  private final Clock clock;
+
+  WhenRestockReceivedThenServeWaiting(
+      Reservations reservations, ReservationStore store, Clock clock) {
+    this.reservations = reservations;
+    this.store = store;
+    this.clock = clock;
+  }
+
+  @Override
+  public void arrived(Restock restock, List<Waits> causes, boolean usable, Cause cause) {
+    if (restock.isTransfer() && usable) {
+      causes.forEach(
+          w -> store.arrived(w.refitCase(), w.needKey(), restock.place(), clock.instant()));
+      return;
+    }
+    if (restock.isTransfer()) {
+      release(restock, causes, "damaged", cause);
+      return;
+    }
+    if (!restock.isHelmet()) {
+      reservations.serve(restock.item(), cause);
+    }
+    causes.stream()
+        .map(Waits::refitCase)
+        .collect(Collectors.toCollection(TreeSet::new))
+        .forEach(refitCase -> reservations.reserveOrRequest(refitCase, "", cause));
+  }
+
+  @Override
+  public void cancelled(Restock restock, List<Waits> causes, Cause cause) {
+    if (restock.isTransfer()) {
+      release(restock, causes, "transfer-cancelled", cause);
+    }
+  }
+
+  private void release(Restock restock, List<Waits> causes, String why, Cause cause) {
+    String not = restock.tag().or(restock::fromPlace).orElse("");
+    for (Waits waits : causes) {
+      store.liveOf(waits.refitCase()).stream()
+          .filter(kept -> kept.needKey().equals(waits.needKey()))
+          .filter(kept -> kept.tag().equals(restock.tag()))
+          .forEach(kept -> reservations.release(kept, why, cause));
+      reservations.reserveOrRequest(waits.refitCase(), not, cause);
+    }
+  }
+}

@@ -1,0 +1,119 @@
+package org.tapeline.inventory.restock;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.inventory.database.Database;
+import org.tapeline.inventory.restock.Restock.Kind;
+import org.tapeline.inventory.restock.Restock.State;
+import org.tapeline.inventory.restock.RestockWatch.Waits;
+
+/** The requests as they stand. */
+@ApplicationScoped
+public class RestockStore {
+  private final Database database;
+
+  RestockStore(Database database) {
+    this.database = database;
+  }
+
+  /** Those that are under way, or all of them, the next to come first. */
+  public List<Restock> list(boolean all) {
+    return database.list(
+        "select * from restock"
+            + (all ? "" : " where state not in ('received', 'cancelled')")
+            + " order by state in ('received', 'cancelled'), expected_at, place, item limit 500",
+        RestockStore::read);
+  }
+
+  Optional<Restock> locked(UUID request) {
+    return database.first(
+        "select * from restock where request = ? for update", RestockStore::read, request);
+  }
+
+  /** The request into which another cause can be merged. */
+  Optional<Restock> mergeable(String place, String item) {
+    return database.first(
+        "select * from restock where kind = 'restock' and state = 'requested'"
+            + " and place = ? and item = ? for update",
+        RestockStore::read,
+        place,
+        item);
+  }
+
+  List<Restock> requestedFor(UUID refitCase, String needKey) {
+    return database.list(
+        "select r.* from restock r join restock_cause c on c.request = r.request"
+            + " where c.refit_case = ? and c.need_key = ? and r.state = 'requested'"
+            + " for update of r",
+        RestockStore::read,
+        refitCase,
+        needKey);
+  }
+
+  List<Waits> causes(UUID request) {
+    return database.list(
+        "select refit_case, need_key from restock_cause where request = ? order by refit_case",
+        row -> new Waits(row.getObject(1, UUID.class), row.getString(2)),
+        request);
+  }
+
+  /** Whether the cause is new. */
+  boolean addCause(UUID request, Waits cause) {
+    return database.change(
+            "insert into restock_cause values (?, ?, ?) on conflict do nothing",
+            request,
+            cause.refitCase(),
+            cause.needKey())
+        == 1;
+  }
+
+  void removeCause(UUID request, Waits cause) {
+    database.change(
+        "delete from restock_cause where request = ? and refit_case = ? and need_key = ?",
+        request,
+        cause.refitCase(),
+        cause.needKey());
+  }
+
+  void save(Restock r, Instant at) {
+    database.change(
+        "insert into restock (request, kind, place, from_place, item, model, size, tag, quantity,"
+            + " state, expected_at, changed_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"
+            + " on conflict (request) do update set quantity = excluded.quantity,"
+            + " state = excluded.state, expected_at = excluded.expected_at,"
+            + " changed_at = excluded.changed_at",
+        r.request(),
+        r.kind().code(),
+        r.place(),
+        r.fromPlace().orElse(null),
+        r.item(),
+        r.model().orElse(null),
+        r.size().orElse(null),
+        r.tag().orElse(null),
+        r.quantity(),
+        r.state().code(),
+        r.expectedAt(),
+        at);
+  }
+
+  private static Restock read(ResultSet row) throws SQLException {
+    return new Restock(
+        row.getObject("request", UUID.class),
+        Kind.valueOf(row.getString("kind").toUpperCase(Locale.ROOT)),
+        row.getString("place"),
+        Optional.ofNullable(row.getString("from_place")),
+        row.getString("item"),
+        Optional.ofNullable(row.getString("model")),
+        Optional.ofNullable(row.getString("size")),
+        Optional.ofNullable(row.getString("tag")),
+        row.getInt("quantity"),
+        State.valueOf(row.getString("state").toUpperCase(Locale.ROOT)),
+        Database.instant(row, "expected_at"));
+  }
+}

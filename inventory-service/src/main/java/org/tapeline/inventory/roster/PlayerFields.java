@@ -1,0 +1,49 @@
+package org.tapeline.inventory.roster;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.inventory.database.Database;
+import org.tapeline.journal.Subscription;
+
+/** Where each player is fitted, copied from sizing; never who the player is. */
+@ApplicationScoped
+public class PlayerFields {
+  private final Database database;
+
+  PlayerFields(Database database) {
+    this.database = database;
+  }
+
+  /** What is read of {@code player-enrolled} and {@code player-moved}. */
+  record AtField(UUID player, String field) {}
+
+  /** What is read of {@code player-left}. */
+  record Left(UUID player) {}
+
+  public Subscription declareOn(Subscription subscription) {
+    String of = "org.tapeline.sizing.";
+    return subscription
+        .events("sizing.events")
+        .on(of + "player-enrolled.v1", AtField.class, (d, e) -> keep(d))
+        .on(of + "player-moved.v1", AtField.class, (d, e) -> keep(d))
+        .on(
+            of + "player-left.v1",
+            Left.class,
+            (d, e) -> database.change("delete from player_field where player = ?", d.player()))
+        .ignoring(of + "head-measured.v1", of + "size-advised.v1", of + "chart-published.v1");
+  }
+
+  private void keep(AtField d) {
+    database.change(
+        "insert into player_field (player, field) values (?, ?)"
+            + " on conflict (player) do update set field = excluded.field",
+        d.player(),
+        d.field());
+  }
+
+  public Optional<String> fieldOf(UUID player) {
+    return database.first(
+        "select field from player_field where player = ?", row -> row.getString(1), player);
+  }
+}

@@ -1,0 +1,31 @@
+package org.tapeline.inventory.stock;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.ReceivedEvent;
+import org.tapeline.journal.Subscription;
+
+/** Parts that were fitted have left the stock of the field. */
+@ApplicationScoped
+public class WhenFitPassedThenBookParts {
+  private final StockDesk stock;
+
+  WhenFitPassedThenBookParts(StockDesk stock) {
+    this.stock = stock;
+  }
+
+  /** What is read of fitting's {@code fit-passed}. */
+  record FitPassed(UUID session, String field, String model, List<String> parts) {}
+
+  public void declareOn(Subscription subscription) {
+    subscription.on("org.tapeline.fitting.fit-passed.v1", FitPassed.class, this::passed);
+  }
+
+  private void passed(FitPassed d, ReceivedEvent event) {
+    for (int i = 0; i < d.parts().size(); i++) {
+      stock.use(d.field(), d.parts().get(i), d.model(), d.session(), i, Cause.of(event, "parts"));
+    }
+  }
+}
