@@ -81,7 +81,7 @@ public class ParentPage {
       return dead();
     }
     view.acknowledge(shown.get().notice(), idOrNew(commandId));
-    return guarded(Response.seeOther(URI.create("/notify/n/" + token)))
+    return guarded(Response.seeOther(URI.create("/n/" + token)))
         .header("Correlation-Id", shown.get().correlationId())
         .build();
   }

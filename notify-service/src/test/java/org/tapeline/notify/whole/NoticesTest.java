@@ -66,8 +66,12 @@ class NoticesTest {
                 "North Field",
                 "kind",
                 "field",
+                "altitudeM",
+                1609,
                 "zone",
-                "America/Denver")));
+                "America/Denver",
+                "travel",
+                List.of())));
     await().atMost(SOON).until(() -> count("select count(*) from place") == 1);
   }
 
