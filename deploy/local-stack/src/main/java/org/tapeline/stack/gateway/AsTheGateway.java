@@ -9,6 +9,7 @@ import io.vertx.httpproxy.ProxyContext;
 import io.vertx.httpproxy.ProxyInterceptor;
 import io.vertx.httpproxy.ProxyResponse;
 import java.net.URI;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -17,6 +18,21 @@ import java.util.Optional;
  */
 record AsTheGateway(Optional<URI> publicAddress, Pages pages, String service)
     implements ProxyInterceptor {
+  /**
+   * What only the gateway may say and a caller may not claim, and what concerns the caller's own
+   * connection alone.
+   */
+  private static final List<String> DROPPED =
+      List.of(
+          "Forwarded",
+          "X-Forwarded-Port",
+          "X-Forwarded-Prefix",
+          "X-Forwarded-Server",
+          "X-Forwarded-Ssl",
+          "Expect",
+          "Upgrade",
+          "HTTP2-Settings");
+
   private static final String PROBLEM =
       """
       {"type":"https://tapeline.org/problems/service-away","title":"Not reachable just now",\
@@ -28,13 +44,7 @@ record AsTheGateway(Optional<URI> publicAddress, Pages pages, String service)
   public Future<ProxyResponse> handleProxyRequest(ProxyContext context) {
     HttpServerRequest outer = context.request().proxiedRequest();
     MultiMap headers = context.request().headers();
-    // Only the gateway may say these; what a caller claims is dropped.
-    headers.remove("Forwarded");
-    headers.remove("X-Forwarded-Port");
-    headers.remove("X-Forwarded-Prefix");
-    headers.remove("X-Forwarded-Server");
-    headers.remove("X-Forwarded-Ssl");
-    headers.remove("Expect");
+    DROPPED.forEach(headers::remove);
     headers.set("X-Forwarded-Host", host(outer));
     headers.set("X-Forwarded-Proto", publicAddress.map(URI::getScheme).orElse("http"));
     headers.set("X-Forwarded-For", outer.remoteAddress().hostAddress());

@@ -42,7 +42,9 @@ public final class Gateway implements AutoCloseable {
             .setPort(settings.port())
             .setMaxHeaderSize(LARGEST_HEADERS)
             .setIdleTimeout(IDLE_SECONDS)
-            .setHandle100ContinueAutomatically(true);
+            .setHandle100ContinueAutomatically(true)
+            // The proxy cannot pass a body on from HTTP/2 to HTTP/1.1.
+            .setHttp2ClearTextEnabled(false);
     try {
       HttpServer server =
           vertx
