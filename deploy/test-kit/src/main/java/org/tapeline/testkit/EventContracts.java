@@ -77,6 +77,11 @@ public final class EventContracts {
     return schema(type).at("/examples/0");
   }
 
+  /** The JSON Schema of its content. */
+  public JsonNode schemaOf(String type) {
+    return schema(type);
+  }
+
   /**
    * @throws AssertionError with all that does not fit
    */
