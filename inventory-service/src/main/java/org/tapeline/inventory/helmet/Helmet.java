@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -55,6 +56,11 @@ public record Helmet(
     ALLOWED.put(
         State.QUARANTINED, EnumSet.of(Step.MOVE, Step.REPORT_DAMAGE, Step.INSPECT, Step.RETIRE));
     ALLOWED.put(State.RETIRED, EnumSet.noneOf(Step.class));
+  }
+
+  /** Its state as a word: {@code available}, {@code issued} ... */
+  public String says() {
+    return state.name().toLowerCase(Locale.ROOT);
   }
 
   public static Helmet unknown(String tag) {

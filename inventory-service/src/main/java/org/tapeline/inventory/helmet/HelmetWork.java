@@ -1,0 +1,104 @@
+package org.tapeline.inventory.helmet;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Clock;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.inventory.access.Caller;
+import org.tapeline.inventory.helmet.HelmetCommand.Inspect;
+import org.tapeline.inventory.helmet.HelmetCommand.Move;
+import org.tapeline.inventory.helmet.HelmetCommand.Retire;
+import org.tapeline.inventory.helmet.HelmetCommand.Return;
+import org.tapeline.inventory.place.Places;
+import org.tapeline.inventory.problem.Problem;
+import org.tapeline.journal.Answer;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.CommandLog;
+
+/** What people do with a helmet, each as one command. */
+@ApplicationScoped
+public class HelmetWork {
+  private final HelmetDesk desk;
+  private final Places places;
+  private final CommandLog commands;
+  private final Caller caller;
+  private final Clock clock;
+
+  HelmetWork(HelmetDesk desk, Places places, CommandLog commands, Caller caller, Clock clock) {
+    this.desk = desk;
+    this.places = places;
+    this.commands = commands;
+    this.caller = caller;
+    this.clock = clock;
+  }
+
+  /** Where to. */
+  public record To(String place) {}
+
+  /** What an inspection found; the findings are codes. */
+  public record Inspection(String outcome, List<String> findings) {}
+
+  /** Why it is retired: age, lost or other. */
+  public record Why(String why) {}
+
+  /** Where it stands after that. */
+  public record After(String tag, String state, String place) {}
+
+  Answer move(String tag, To to, UUID id) {
+    return does("move", tag, to, new Move(place(to), clock.instant()), id);
+  }
+
+  Answer giveBack(String tag, To to, UUID id) {
+    return does("return", tag, to, new Return(place(to), clock.instant()), id);
+  }
+
+  Answer retire(String tag, Why why, UUID id) {
+    if (why == null || why.why() == null || !why.why().matches("age|lost|other")) {
+      throw Problem.badRequest(
+          "why", "Say why.", new Problem.FieldError("why", "Write age, lost or other."));
+    }
+    return does("retire", tag, why, new Retire(why.why(), clock.instant()), id);
+  }
+
+  Answer inspect(String tag, Inspection found, UUID id) {
+    if (found == null
+        || found.outcome() == null
+        || !List.of("back-to-stock", "retire").contains(found.outcome())) {
+      throw Problem.badRequest(
+          "outcome",
+          "Say what follows.",
+          new Problem.FieldError("outcome", "Write back-to-stock or retire."));
+    }
+    List<String> findings = found.findings() == null ? List.of() : found.findings();
+    if (!findings.stream().allMatch(f -> f.matches("[a-z0-9][a-z0-9-]{0,59}"))) {
+      throw Problem.badRequest(
+          "findings",
+          "Findings are codes.",
+          new Problem.FieldError("findings", "Use codes such as paint-only."));
+    }
+    Inspect command =
+        new Inspect(
+            found.outcome().equals("back-to-stock"), findings, caller.id(), clock.instant());
+    return does("inspect", tag, found, command, id);
+  }
+
+  private String place(To to) {
+    if (to == null || to.place() == null || !places.exists(to.place())) {
+      throw Problem.badRequest(
+          "place", "No such place.", new Problem.FieldError("place", "Give a place's code."));
+    }
+    return to.place();
+  }
+
+  private Answer does(String name, String tag, Record body, HelmetCommand command, UUID id) {
+    return commands.once(
+        id,
+        name + "/" + tag,
+        body,
+        () -> {
+          desk.run(tag, command, Cause.command(id).step(name));
+          Helmet now = desk.load(tag).helmet();
+          return Answer.of(200, new After(tag, now.says(), now.place()));
+        });
+  }
+}

@@ -1,0 +1,30 @@
+package org.tapeline.inventory.helmet;
+
+import io.quarkus.qute.TemplateExtension;
+import java.util.Locale;
+
+/** How codes are said to people. */
+@TemplateExtension(namespace = "say")
+public final class Words {
+  private Words() {}
+
+  /** {@code youth-medium} is said {@code Youth medium}. */
+  public static String code(String code) {
+    String words = code.replace('-', ' ');
+    return words.isEmpty()
+        ? ""
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** {@code model-a} is said {@code Model A}. */
+  public static String model(String code) {
+    int last = code.lastIndexOf('-') + 1;
+    return code(code.substring(0, last)) + code.substring(last).toUpperCase(Locale.ROOT);
+  }
+
+  /** A part, or a helmet of a model and size. */
+  public static String item(String item) {
+    String[] words = item.split(":");
+    return words.length == 3 ? "Helmet " + model(words[1]) + ", " + code(words[2]) : code(item);
+  }
+}

@@ -1,0 +1,88 @@
+package org.tapeline.inventory.restock;
+
+import io.smallrye.common.annotation.RunOnVirtualThread;
+import jakarta.annotation.security.RolesAllowed;
+import jakarta.ws.rs.Consumes;
+import jakarta.ws.rs.GET;
+import jakarta.ws.rs.HeaderParam;
+import jakarta.ws.rs.POST;
+import jakarta.ws.rs.Path;
+import jakarta.ws.rs.PathParam;
+import jakarta.ws.rs.Produces;
+import jakarta.ws.rs.QueryParam;
+import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.inventory.access.Answers;
+import org.tapeline.inventory.access.CommandId;
+import org.tapeline.inventory.problem.Problem;
+import org.tapeline.inventory.restock.RestockWork.Receipt;
+
+/** Restock requests as JSON. */
+@Path("/api/restock")
+@RolesAllowed({"equipment-manager", "warehouse"})
+@Produces(MediaType.APPLICATION_JSON)
+@RunOnVirtualThread
+public class RestockResource {
+  private final RestockStore store;
+  private final RestockCommands commands;
+
+  RestockResource(RestockStore store, RestockCommands commands) {
+    this.store = store;
+    this.commands = commands;
+  }
+
+  /** Why it is cancelled: not-needed, not-available or mistake. */
+  public record Cancel(String why) {}
+
+  @GET
+  public List<Restock> list(@QueryParam("all") boolean all) {
+    return store.list(all);
+  }
+
+  @POST
+  @Path("/{request}/pick")
+  public Response pick(
+      @PathParam("request") UUID request, @HeaderParam(CommandId.HEADER) String commandId) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, commands.pick(request, id));
+  }
+
+  @POST
+  @Path("/{request}/ship")
+  public Response ship(
+      @PathParam("request") UUID request, @HeaderParam(CommandId.HEADER) String commandId) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, commands.ship(request, id));
+  }
+
+  @POST
+  @Path("/{request}/receive")
+  @Consumes({MediaType.APPLICATION_JSON, MediaType.WILDCARD})
+  public Response receive(
+      @PathParam("request") UUID request,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      Receipt receipt) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, commands.receive(request, receipt, id));
+  }
+
+  @POST
+  @Path("/{request}/cancel")
+  @Consumes({MediaType.APPLICATION_JSON, MediaType.WILDCARD})
+  public Response cancel(
+      @PathParam("request") UUID request,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      Cancel cancel) {
+    UUID id = CommandId.of(commandId);
+    String why = cancel == null || cancel.why() == null ? "not-needed" : cancel.why();
+    if (!why.matches("not-needed|not-available|mistake")) {
+      throw Problem.badRequest(
+          "why",
+          "Say why.",
+          new Problem.FieldError("why", "Write not-needed, not-available or mistake."));
+    }
+    return Answers.of(id, commands.cancel(request, why, id));
+  }
+}
