@@ -103,10 +103,22 @@ public final class Launcher {
       throws IOException, Stack.StartFailure, DemoLoader.LoadFailure {
     stack.start();
     if (demo) {
-      new DemoLoader(root, data, ports.gateway(), progress::say).load();
+      loadDemo(ports);
     }
     progress.say(Greeting.text(ports, demo));
     stack.watch();
+  }
+
+  /** A stack without its whole demo is of more use than none; the next start goes on loading. */
+  private void loadDemo(Ports ports) throws DemoLoader.LoadFailure {
+    try {
+      new DemoLoader(root, data, ports.gateway(), progress::say).load();
+    } catch (DemoLoader.LoadFailure e) {
+      if (stop.wanted()) {
+        throw e;
+      }
+      progress.failed("demo", e.getMessage() + " The next start goes on with it.");
+    }
   }
 
   /** All but the lock, which this very process holds, and the engine of the container tests. */
