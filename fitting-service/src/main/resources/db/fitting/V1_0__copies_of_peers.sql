@@ -30,16 +30,26 @@ create table model_size (
 );
 
 create table helmet (
-  tag          text primary key,
-  model        text,
-  size         text,
-  place        text,
-  state        text not null check (state in ('unknown', 'available', 'issued', 'quarantined', 'retired')),
-  holder       uuid,
-  reserved_for uuid,
-  reserved_case uuid
+  tag             text primary key,
+  model           text not null,
+  size            text not null,
+  place           text not null,
+  state           text not null check (state in ('available', 'issued', 'quarantined', 'retired')),
+  holder          uuid,
+  certified_until date,
+  returned_at     timestamptz,
+  check (holder is null or state = 'issued')
 );
 create index helmet_by_place on helmet (place);
+
+-- One row a case: what one case gives back and another gets is heard of in any order.
+create table helmet_reservation (
+  refit_case uuid not null,
+  tag        text not null,
+  player     uuid not null,
+  primary key (refit_case, tag)
+);
+create index helmet_reservation_by_tag on helmet_reservation (tag);
 
 create table place (
   code       text primary key,

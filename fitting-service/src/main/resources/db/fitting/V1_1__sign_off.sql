@@ -6,17 +6,20 @@ create table sign_off (
   tag     text not null,
   model   text,
   size    text,
+  fitter  text,
   why     text,
   at      timestamptz not null
 );
-create index sign_off_by_tag on sign_off (tag);
+-- A helmet is signed off for one player at most.
+create unique index sign_off_live on sign_off (tag) where state = 'signed-off';
 
-create table open_session (
+create table fit_session (
   session uuid primary key,
   player  uuid not null,
   field   text not null,
   fitter  text not null,
   status  text not null,
-  at      timestamptz not null
+  at      timestamptz not null,
+  ended_at timestamptz
 );
-create index open_session_by_player on open_session (player);
+create index fit_session_by_player on fit_session (player);

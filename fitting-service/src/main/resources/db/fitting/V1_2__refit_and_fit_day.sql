@@ -16,10 +16,19 @@ create unique index refit_case_open on refit_case (player) where status = 'open'
 create table refit_need (
   refit_case uuid not null references refit_case,
   need_key   text not null,
-  need       text not null,
+  tag        text,
   arrives_at timestamptz,
-  waits      boolean not null default false,
+  missing    boolean not null default false,
   primary key (refit_case, need_key)
+);
+
+-- Re-fits of players who are not on the roster here, or not yet.
+create table owed_refit (
+  player         uuid primary key,
+  why            text not null,
+  tag            text,
+  needs          text not null,
+  correlation_id uuid not null
 );
 
 create table fit_day (

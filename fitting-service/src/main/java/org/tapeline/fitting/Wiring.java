@@ -9,6 +9,7 @@ import org.tapeline.fitting.place.PlaceEvents;
 import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
 import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
 import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
+import org.tapeline.fitting.refit.WhenIssueRefusedThenWithdraw;
 import org.tapeline.fitting.refit.WhenReplacementKnownThenBook;
 import org.tapeline.fitting.roster.SizingEvents;
 import org.tapeline.fitting.session.FitSessionEvent.AdjustmentMade;
@@ -55,12 +56,14 @@ public class Wiring {
       SizingEvents sizing,
       PlaceEvents places,
       HelmetEvents helmets,
-      WhenReplacementKnownThenBook replacements) {
+      WhenReplacementKnownThenBook replacements,
+      WhenIssueRefusedThenWithdraw refusals) {
     Subscription all = Subscription.named("fitting");
     sizing.declareOn(all);
     helmets.declareOn(all);
     places.declareOn(all);
     replacements.declareOn(all);
+    refusals.declareOn(all);
     return all.ignoring(
         "org.tapeline.inventory.damage-reported.v1",
         "org.tapeline.inventory.part-used.v1",

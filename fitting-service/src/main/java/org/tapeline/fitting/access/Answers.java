@@ -1,5 +1,6 @@
 package org.tapeline.fitting.access;
 
+import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.UUID;
@@ -15,5 +16,13 @@ public final class Answers {
         .type(MediaType.APPLICATION_JSON)
         .entity(answer.json())
         .build();
+  }
+
+  /**
+   * To another page. The header is written as it is: a URI would be resolved against the service's
+   * root path, which the path has already.
+   */
+  public static Response goTo(String path) {
+    return Response.status(Response.Status.SEE_OTHER).header(HttpHeaders.LOCATION, path).build();
   }
 }

@@ -3,7 +3,6 @@ package org.tapeline.fitting.fitday;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.DateTimeException;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -14,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.tapeline.fitting.access.Caller;
-import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.problem.Problem;
 import org.tapeline.fitting.problem.Problem.FieldError;
@@ -27,7 +25,6 @@ import org.tapeline.journal.DerivedId;
 @ApplicationScoped
 public class FitDayDesk {
   private static final int USUAL_MINUTES = 15;
-  private static final Duration LONGEST = Duration.ofHours(14);
 
   private final CommandLog commands;
   private final FitDays fitDays;
@@ -66,61 +63,10 @@ public class FitDayDesk {
         "announce-fit-day",
         body,
         () -> {
-          FitDayAnnounced day = day(DerivedId.from(id, "fit-day"), body);
-          Cause cause = Cause.command(id);
-          fitDays.announce(day, cause);
-          waiting.bookWaiting(cause);
-          return Answer.of(201, Map.of("fitDay", day.fitDay()));
+          UUID fitDay = DerivedId.from(id, "fit-day");
+          handle(announcement(fitDay, body), fitDay, Cause.command(id));
+          return Answer.of(201, Map.of("fitDay", fitDay));
         });
-  }
-
-  private FitDayAnnounced day(UUID id, FitDayBody body) {
-    List<FieldError> errors = new ArrayList<>();
-    Place place = body.field() == null ? null : Place.findById(body.field());
-    if (place == null || !place.kind.equals("field")) {
-      errors.add(new FieldError("field", "Choose a field from the list."));
-    } else {
-      mustWorkAt(place.code);
-    }
-    int fitters = body.fitters() == null ? 1 : body.fitters();
-    int minutes = body.minutesPerFit() == null ? USUAL_MINUTES : body.minutesPerFit();
-    if (fitters < 1 || fitters > 50) {
-      errors.add(new FieldError("fitters", "Between 1 and 50 fitters."));
-    }
-    if (minutes < 5 || minutes > 120) {
-      errors.add(new FieldError("minutesPerFit", "Between 5 and 120 minutes."));
-    }
-    if (!errors.isEmpty()) {
-      throw wrong(errors);
-    }
-    ZoneId zone = ZoneId.of(place.zone);
-    Instant opens = moment("opens", body.date(), body.opens(), zone, errors);
-    Instant closes = moment("closes", body.date(), body.closes(), zone, errors);
-    if (errors.isEmpty() && opens.isBefore(clock.instant())) {
-      errors.add(new FieldError("date", "The fit day must lie ahead."));
-    }
-    if (errors.isEmpty()
-        && (opens.plus(Duration.ofMinutes(minutes)).isAfter(closes)
-            || opens.plus(LONGEST).isBefore(closes))) {
-      errors.add(
-          new FieldError("closes", "Must leave time for at least one fit, at most 14 hours."));
-    }
-    if (!errors.isEmpty()) {
-      throw wrong(errors);
-    }
-    return new FitDayAnnounced(
-        id, place.code, opens, closes, place.zone, fitters, minutes, clock.instant());
-  }
-
-  private static Instant moment(
-      String field, String date, String time, ZoneId zone, List<FieldError> errors) {
-    try {
-      return ZonedDateTime.of(LocalDate.parse(text(date)), LocalTime.parse(text(time)), zone)
-          .toInstant();
-    } catch (DateTimeException e) {
-      errors.add(new FieldError(field, "Write the date as 2026-08-31 and times as 17:30."));
-      return Instant.EPOCH;
-    }
   }
 
   public Answer cancel(UUID id, UUID fitDay) {
@@ -134,24 +80,64 @@ public class FitDayDesk {
             throw Problem.notFound("There is no such fit day.");
           }
           mustWorkAt(row.field);
-          if (row.cancelled) {
-            throw Problem.conflict("cancelled-before", "This fit day was cancelled before.");
-          }
-          Cause cause = Cause.command(id);
-          fitDays.cancel(row, cause);
-          waiting.bookWaiting(cause);
+          handle(new FitDayCommand.Cancel(fitDay, clock.instant()), fitDay, Cause.command(id));
           return new Answer(204, null);
         });
   }
 
+  private void handle(FitDayCommand command, UUID fitDay, Cause cause) {
+    switch (fitDays.handle(fitDay, command, cause)) {
+      case FitDayDecision.Accepted accepted -> waiting.bookWaiting(cause);
+      case FitDayDecision.Refused r ->
+          throw r.field().isEmpty()
+              ? Problem.conflict(r.code(), r.sentence())
+              : wrong(List.of(new FieldError(r.field(), r.sentence())));
+    }
+  }
+
+  private FitDayCommand announcement(UUID id, FitDayBody body) {
+    Place place = body.field() == null ? null : Place.findById(body.field());
+    if (place == null || !place.kind.equals("field")) {
+      throw wrong(List.of(new FieldError("field", "Choose a field from the list.")));
+    }
+    mustWorkAt(place.code);
+    ZoneId zone = ZoneId.of(place.zone);
+    List<FieldError> errors = new ArrayList<>();
+    Instant opens = moment("opens", body.date(), body.opens(), zone, errors);
+    Instant closes = moment("closes", body.date(), body.closes(), zone, errors);
+    if (!errors.isEmpty()) {
+      throw wrong(errors);
+    }
+    return new FitDayCommand.Announce(
+        id,
+        place.code,
+        opens,
+        closes,
+        place.zone,
+        body.fitters() == null ? 1 : body.fitters(),
+        body.minutesPerFit() == null ? USUAL_MINUTES : body.minutesPerFit(),
+        clock.instant());
+  }
+
+  private static Instant moment(
+      String field, String date, String time, ZoneId zone, List<FieldError> errors) {
+    try {
+      LocalDate day = LocalDate.parse(text(date));
+      try {
+        return ZonedDateTime.of(day, LocalTime.parse(text(time)), zone).toInstant();
+      } catch (DateTimeException e) {
+        errors.add(new FieldError(field, "Write the time as 17:30."));
+      }
+    } catch (DateTimeException e) {
+      errors.removeIf(error -> error.field().equals("date"));
+      errors.add(new FieldError("date", "Write the date as 2026-08-31."));
+    }
+    return Instant.EPOCH;
+  }
+
   private void mustWorkAt(String field) {
     if (!caller.mayWorkAt(field)) {
-      throw new Problem(
-          403,
-          "other-field",
-          "Not your field",
-          "You do not work at the field " + field + ".",
-          List.of());
+      throw Problem.otherField("You do not work at the field " + field + ".");
     }
   }
 

@@ -30,6 +30,24 @@ public class FitDayRow extends PanacheEntityBase {
   public int minutes;
   public boolean cancelled;
 
+  static void announced(FitDayEvent.FitDayAnnounced day) {
+    FitDayRow row = new FitDayRow();
+    row.fitDay = day.fitDay();
+    row.field = day.field();
+    row.startsAt = day.startsAt();
+    row.endsAt = day.endsAt();
+    row.zone = day.zone();
+    row.fitters = day.fitters();
+    row.minutes = day.minutesPerFit();
+    row.persistAndFlush();
+  }
+
+  static void cancelled(UUID fitDay) {
+    FitDayRow row = findById(fitDay);
+    row.cancelled = true;
+    row.persistAndFlush();
+  }
+
   static List<FitDayRow> coming(Instant now) {
     return list("cancelled = false and endsAt > ?1 order by startsAt, field", now);
   }

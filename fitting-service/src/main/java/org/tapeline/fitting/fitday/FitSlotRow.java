@@ -36,6 +36,26 @@ public class FitSlotRow extends PanacheEntityBase {
   /** All three together. */
   public record Key(UUID fitDay, Instant startsAt, int lane) implements Serializable {}
 
+  static void make(UUID fitDay, FitDaySlots.Slot slot) {
+    FitSlotRow row = new FitSlotRow();
+    row.fitDay = fitDay;
+    row.startsAt = slot.startsAt();
+    row.endsAt = slot.endsAt();
+    row.lane = slot.lane();
+    row.persist();
+  }
+
+  /** Written at once: the database lets a case have one slot only. */
+  void free() {
+    refitCase = null;
+    persistAndFlush();
+  }
+
+  void take(UUID forCase) {
+    refitCase = forCase;
+    persistAndFlush();
+  }
+
   static Optional<FitSlotRow> of(UUID refitCase) {
     return find("refitCase", refitCase).firstResultOptional();
   }

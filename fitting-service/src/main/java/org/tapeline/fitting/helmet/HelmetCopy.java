@@ -4,15 +4,16 @@ import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/**
- * A helmet as inventory tells. Whom it is kept for comes from another stream than its own moves, so
- * that the two may come in any order.
- */
+/** A helmet as inventory tells: made by its receipt, so that model, size and place are known. */
 @Entity
 @Table(name = "helmet")
 public class HelmetCopy extends PanacheEntityBase {
@@ -20,66 +21,75 @@ public class HelmetCopy extends PanacheEntityBase {
   public String model;
   public String size;
   public String place;
-  public String state = "unknown";
+  public String state;
   public UUID holder;
 
-  @Column(name = "reserved_for")
-  public UUID reservedFor;
+  @Column(name = "certified_until")
+  public LocalDate certifiedUntil;
 
-  @Column(name = "reserved_case")
-  public UUID reservedCase;
-
-  static HelmetCopy of(String tag) {
-    HelmetCopy row = findById(tag);
-    if (row == null) {
-      row = new HelmetCopy();
-      row.tag = tag;
-    }
-    return row;
-  }
+  /** When it was last handed back. */
+  @Column(name = "returned_at")
+  public Instant returnedAt;
 
   public boolean inService() {
     return state.equals("available") || state.equals("issued");
   }
 
-  /** Why this player may not have the helmet, in words; empty when nothing stands against it. */
-  public Optional<String> refusalFor(UUID player) {
+  public boolean certifiedOn(LocalDate day) {
+    return certifiedUntil == null || !day.isAfter(certifiedUntil);
+  }
+
+  /**
+   * Why this player may not have the helmet, in words that say what to do; empty when nothing
+   * stands against it.
+   *
+   * @param today the day at the field
+   */
+  public Optional<String> refusalFor(UUID player, LocalDate today) {
+    if (!certifiedOn(today)) {
+      return Optional.of(
+          "The certification of this helmet ended on "
+              + certifiedUntil
+              + ". Put it aside for reconditioning and take another one.");
+    }
     return switch (state) {
-      case "quarantined" ->
-          Optional.of("This helmet is in quarantine. Put it aside and take another one.");
-      case "retired" -> Optional.of("This helmet is retired. Put it aside and take another one.");
-      case "unknown" -> Optional.of("This helmet has not been received into stock yet.");
+      case "available" -> keptForAnother(player);
       case "issued" ->
           player.equals(holder)
               ? Optional.empty()
-              : Optional.of("Another player has this helmet. Take another one.");
-      default ->
-          reservedFor == null || player.equals(reservedFor)
-              ? Optional.empty()
-              : Optional.of("This helmet is kept for another player. Take another one.");
+              : Optional.of("By the records another player has this helmet. Take another one.");
+      case "quarantined" ->
+          Optional.of("This helmet is in quarantine. Put it aside and take another one.");
+      case "retired" -> Optional.of("This helmet is retired. Put it aside and take another one.");
+      default -> Optional.of("This helmet is not in service. Take another one.");
     };
   }
 
-  /** Helmets at a field that the player may try, those of a size first. */
+  private Optional<String> keptForAnother(UUID player) {
+    List<UUID> kept = HelmetReservation.playersOf(tag);
+    return kept.isEmpty() || kept.contains(player)
+        ? Optional.empty()
+        : Optional.of("This helmet is kept for another player. Take another one.");
+  }
+
+  public boolean isKeptFor(UUID player) {
+    return HelmetReservation.playersOf(tag).contains(player);
+  }
+
+  /** Helmets of a field that are in service. */
   public static List<HelmetCopy> at(String field) {
     return list("place = ?1 and state in ('available', 'issued') order by model, size, tag", field);
   }
 
-  /** Kept for a player until the case is over. */
-  public static void reserve(String tag, UUID refitCase, UUID player) {
-    HelmetCopy row = of(tag);
-    row.reservedFor = player;
-    row.reservedCase = refitCase;
-    row.persist();
+  public static List<HelmetCopy> ofTags(Collection<String> tags) {
+    return tags.isEmpty() ? List.of() : list("tag in ?1", tags);
   }
 
-  /** Only by the case that holds it: a release may come after somebody else's reservation. */
-  public static void release(String tag, UUID refitCase) {
-    HelmetCopy row = of(tag);
-    if (refitCase.equals(row.reservedCase)) {
-      row.reservedFor = null;
-      row.reservedCase = null;
-      row.persist();
-    }
+  /**
+   * Locked until the transaction ends: whoever pulls the helmet meanwhile waits, and then sees the
+   * sign-off that was made on it.
+   */
+  public static Optional<HelmetCopy> locked(String tag) {
+    return findByIdOptional(tag, LockModeType.PESSIMISTIC_WRITE);
   }
 }

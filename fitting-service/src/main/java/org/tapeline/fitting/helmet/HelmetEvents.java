@@ -1,34 +1,37 @@
 package org.tapeline.fitting.helmet;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
 
-/** Copies what inventory says of helmets, and pulls those that must not be worn. */
+/** Copies what inventory says of helmets, and says when one must not be worn any more. */
 @ApplicationScoped
 public class HelmetEvents {
-  private final PulledHelmet withdraw;
+  private final PulledHelmet pulled;
 
-  HelmetEvents(PulledHelmet withdraw) {
-    this.withdraw = withdraw;
+  HelmetEvents(PulledHelmet pulled) {
+    this.pulled = pulled;
   }
 
-  record HelmetReceived(String tag, String model, String size, String place) {}
+  record HelmetReceived(
+      String tag, String model, String size, Optional<LocalDate> certifiedUntil, String place) {}
 
   record HelmetIssued(String tag, UUID player, String place) {}
 
-  record HelmetReturned(String tag, String place) {}
+  record HelmetReturned(String tag, String place, Instant at) {}
 
   record HelmetMoved(String tag, String to) {}
 
-  record HelmetQuarantined(String tag, String why, String place) {}
+  record HelmetQuarantined(String tag, String why, Optional<UUID> player, String place) {}
 
   record HelmetInspected(String tag, String outcome) {}
 
   record HelmetRetired(String tag) {}
-
-  record IssueRefused(String tag, UUID player, UUID session) {}
 
   public void declareOn(Subscription on) {
     String of = "org.tapeline.inventory.";
@@ -39,67 +42,95 @@ public class HelmetEvents {
         .on(of + "helmet-moved.v1", HelmetMoved.class, (d, e) -> moved(d))
         .on(of + "helmet-quarantined.v1", HelmetQuarantined.class, this::quarantined)
         .on(of + "helmet-inspected.v1", HelmetInspected.class, (d, e) -> inspected(d))
-        .on(of + "helmet-retired.v1", HelmetRetired.class, this::retired)
-        .on(
-            of + "issue-refused.v1",
-            IssueRefused.class,
-            (d, e) -> withdraw.issueRefused(d.player(), d.session(), d.tag(), e));
+        .on(of + "helmet-retired.v1", HelmetRetired.class, this::retired);
   }
 
   private static void received(HelmetReceived d) {
-    HelmetCopy row = HelmetCopy.of(d.tag());
+    HelmetCopy row = HelmetCopy.findById(d.tag());
+    if (row == null) {
+      row = new HelmetCopy();
+      row.tag = d.tag();
+    }
     row.model = d.model();
     row.size = d.size();
     row.place = d.place();
+    row.certifiedUntil = d.certifiedUntil().orElse(null);
     row.state = "available";
-    row.persist();
+    row.holder = null;
+    row.persistAndFlush();
   }
 
   private static void issued(HelmetIssued d) {
-    HelmetCopy row = HelmetCopy.of(d.tag());
-    row.state = "issued";
-    row.holder = d.player();
-    row.place = d.place();
-    row.persist();
+    change(
+        d.tag(),
+        row -> {
+          row.state = "issued";
+          row.holder = d.player();
+          row.place = d.place();
+        });
   }
 
   private static void returned(HelmetReturned d) {
-    HelmetCopy row = HelmetCopy.of(d.tag());
-    row.state = "available";
-    row.holder = null;
-    row.place = d.place();
-    row.persist();
+    change(
+        d.tag(),
+        row -> {
+          row.state = "available";
+          row.holder = null;
+          row.place = d.place();
+          row.returnedAt = d.at();
+        });
   }
 
   private static void moved(HelmetMoved d) {
-    HelmetCopy row = HelmetCopy.of(d.tag());
-    row.place = d.to();
-    row.persist();
+    change(d.tag(), row -> row.place = d.to());
   }
 
   private void quarantined(HelmetQuarantined d, ReceivedEvent event) {
-    HelmetCopy row = HelmetCopy.of(d.tag());
-    row.state = "quarantined";
-    row.holder = null;
-    row.place = d.place();
-    row.persist();
-    withdraw.helmetFailed(d.tag(), d.why().equals("hold") ? "hold" : "damage", event);
+    HelmetCopy helmet =
+        change(
+            d.tag(),
+            row -> {
+              row.state = "quarantined";
+              row.holder = null;
+              row.place = d.place();
+            });
+    pulled.pulled(helmet, d.why().equals("hold") ? "hold" : "damage", d.player(), event);
   }
 
   private static void inspected(HelmetInspected d) {
     if (d.outcome().equals("back-to-stock")) {
-      HelmetCopy row = HelmetCopy.of(d.tag());
-      row.state = "available";
-      row.holder = null;
-      row.persist();
+      change(
+          d.tag(),
+          row -> {
+            row.state = "available";
+            row.holder = null;
+          });
     }
   }
 
   private void retired(HelmetRetired d, ReceivedEvent event) {
-    HelmetCopy row = HelmetCopy.of(d.tag());
-    row.state = "retired";
-    row.holder = null;
-    row.persist();
-    withdraw.helmetFailed(d.tag(), "retired", event);
+    Optional<UUID> holder = Optional.ofNullable(known(d.tag()).holder);
+    HelmetCopy helmet =
+        change(
+            d.tag(),
+            row -> {
+              row.state = "retired";
+              row.holder = null;
+            });
+    pulled.pulled(helmet, "retired", holder, event);
+  }
+
+  /** Written at once, for the lock on the row: see {@link HelmetCopy#locked}. */
+  private static HelmetCopy change(String tag, Consumer<HelmetCopy> change) {
+    HelmetCopy row = known(tag);
+    change.accept(row);
+    row.persistAndFlush();
+    return row;
+  }
+
+  /** A helmet's stream begins with its receipt; one that does not is parked and shown. */
+  private static HelmetCopy known(String tag) {
+    return HelmetCopy.locked(tag)
+        .orElseThrow(() -> new IllegalStateException("Helmet " + tag + " was never received"));
   }
 }

@@ -1,5 +1,6 @@
 package org.tapeline.fitting.helmet;
 
+import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.ReceivedEvent;
 
@@ -7,10 +8,9 @@ import org.tapeline.journal.ReceivedEvent;
 public interface PulledHelmet {
 
   /**
+   * @param helmet already out of service in its row
    * @param why damage, hold or retired
+   * @param holder who has it by inventory's records
    */
-  void helmetFailed(String tag, String why, ReceivedEvent event);
-
-  /** Inventory could not issue the helmet to the player whom that session signed off. */
-  void issueRefused(UUID player, UUID session, String tag, ReceivedEvent event);
+  void pulled(HelmetCopy helmet, String why, Optional<UUID> holder, ReceivedEvent event);
 }

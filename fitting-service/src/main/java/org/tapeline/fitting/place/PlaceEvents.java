@@ -1,7 +1,10 @@
 package org.tapeline.fitting.place;
 
+import static java.util.stream.Collectors.toSet;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.Set;
 import org.tapeline.journal.Subscription;
 
 /** Copies what inventory says of places. */
@@ -28,15 +31,12 @@ public class PlaceEvents {
     row.kind = listed.kind();
     row.altitudeM = listed.altitudeM();
     row.zone = listed.zone();
-    row.persist();
-    Travel.delete("fromPlace", listed.place());
-    Travel.getEntityManager().flush();
-    for (PlaceListed.Way way : listed.travel()) {
-      Travel travel = new Travel();
-      travel.fromPlace = listed.place();
-      travel.toPlace = way.to();
-      travel.minutes = way.minutes();
-      travel.persist();
-    }
+    row.persistAndFlush();
+    Set<String> reached = listed.travel().stream().map(PlaceListed.Way::to).collect(toSet());
+    Travel.of(listed.place()).stream()
+        .filter(way -> !reached.contains(way.toPlace))
+        .forEach(Travel::delete);
+    Travel.flush();
+    listed.travel().forEach(way -> Travel.keep(listed.place(), way.to(), way.minutes()));
   }
 }

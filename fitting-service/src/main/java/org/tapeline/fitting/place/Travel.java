@@ -27,10 +27,23 @@ public class Travel extends PanacheEntityBase {
   /** Both together. */
   public record Key(String fromPlace, String toPlace) implements Serializable {}
 
+  static void keep(String from, String to, int minutes) {
+    Travel row = findById(new Key(from, to));
+    if (row == null) {
+      row = new Travel();
+      row.fromPlace = from;
+      row.toPlace = to;
+    }
+    row.minutes = minutes;
+    row.persistAndFlush();
+  }
+
+  static List<Travel> of(String from) {
+    return list("fromPlace = ?1 order by minutes, toPlace", from);
+  }
+
   /** Places that can be reached, nearest first. */
   public static List<String> nearest(String from) {
-    return Travel.<Travel>list("fromPlace = ?1 order by minutes, toPlace", from).stream()
-        .map(row -> row.toPlace)
-        .toList();
+    return of(from).stream().map(row -> row.toPlace).toList();
   }
 }

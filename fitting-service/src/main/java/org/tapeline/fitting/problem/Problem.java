@@ -32,6 +32,11 @@ public final class Problem extends RuntimeException {
     return new Problem(400, code, "Not understood", detail, List.of(errors));
   }
 
+  /** Somebody else's field or team. */
+  public static Problem otherField(String detail) {
+    return new Problem(403, "other-field", "Not your field", detail, List.of());
+  }
+
   public static Problem conflict(String code, String detail) {
     return new Problem(409, code, "Not possible now", detail, List.of());
   }

@@ -4,96 +4,62 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
- * A fit protocol: the checks in the order in which they are worked through. Data, so that an
- * association can have its own.
+ * A fit protocol: the checks in the order in which they are worked through. Every one of them is
+ * required. Data, so that an association can have its own.
  *
  * @param id such as {@code youth-football}
  * @param version rises with each change
+ * @param hoursAnswersHold an answer older than this no longer counts: a fit check is one sitting
  */
-public record Protocol(String id, int version, String title, List<Check> checks) {
+public record Protocol(
+    String id, int version, String title, int hoursAnswersHold, List<Check> checks) {
 
   /**
-   * One thing to look at.
-   *
-   * @param question what to look at
-   * @param how how to do it, short
-   * @param pass what the passing answer is
-   * @param axis what it is about: front-back, sides, crown-height, jaw, chin-strap, hardware
-   * @param source where the check is from, or {@code common practice}
-   * @param remedies what to try when it fails, in order
-   * @param need what the re-fit needs when no remedy helps
-   */
-  public record Check(
-      String id,
-      String question,
-      String how,
-      String pass,
-      String axis,
-      String source,
-      List<Remedy> remedies,
-      Need need) {
-
-    public Optional<Remedy> remedy(String remedyId) {
-      return remedies.stream().filter(r -> r.id().equals(remedyId)).findFirst();
-    }
-
-    /** A finding that no remedy may paper over: the helmet itself is unsafe. */
-    public boolean aboutTheHelmetItself() {
-      return axis.equals("hardware");
-    }
-  }
-
-  /**
-   * Something to try.
-   *
-   * @param voids checks that must be done again afterwards; the check itself always must
-   * @param item the part that it takes from stock; {@code null} for none
-   */
-  public record Remedy(String id, String text, List<String> voids, String item) {}
-
-  /** What is needed when a check cannot be made to pass. */
-  public enum Need {
-    SMALLER_HELMET,
-    LARGER_HELMET,
-    OTHER_HELMET,
-    JAW_PAD,
-    CHIN_STRAP,
-    HARDWARE_KIT
-  }
-
-  /**
-   * Refuses a protocol that could let a player through: no checks, an id twice, a remedy that voids
-   * an unknown check, a check without a way out.
-   *
-   * @throws IllegalArgumentException with what is wrong
+   * @throws IllegalArgumentException for what could let a player through or leave a fitter stuck:
+   *     no checks, an id twice, a remedy that voids a check that is not there, a check that cannot
+   *     fail
    */
   public Protocol {
     checks = List.copyOf(checks);
-    if (checks.isEmpty() || version < 1) {
-      throw new IllegalArgumentException("A protocol has a version and checks");
-    }
-    Set<String> ids = new HashSet<>();
+    require(!checks.isEmpty() && version >= 1, "A protocol has a version and checks");
+    require(hoursAnswersHold >= 1 && hoursAnswersHold <= 24, "Answers hold 1 to 24 hours");
+    Set<String> ids = checks.stream().map(Check::id).collect(Collectors.toSet());
+    require(ids.size() == checks.size(), "Two checks have the same id");
     for (Check check : checks) {
-      if (!ids.add(check.id())) {
-        throw new IllegalArgumentException("Check " + check.id() + " stands twice");
-      }
-      if (check.need() == null) {
-        throw new IllegalArgumentException("Check " + check.id() + " has no way out");
-      }
-    }
-    for (Check check : checks) {
-      for (Remedy remedy : check.remedies()) {
-        if (!ids.containsAll(remedy.voids())) {
-          throw new IllegalArgumentException(
-              "Remedy " + remedy.id() + " of " + check.id() + " voids an unknown check");
-        }
+      require(!check.ways().isEmpty(), check.id() + " names no way in which it fails");
+      Set<String> findings = new HashSet<>();
+      for (Check.Way way : check.ways()) {
+        require(findings.add(way.finding()), check.id() + " names a finding twice");
+        way.remedies()
+            .forEach(r -> require(ids.containsAll(r.voids()), r.id() + " voids an unknown check"));
       }
     }
   }
 
   public Optional<Check> check(String checkId) {
     return checks.stream().filter(c -> c.id().equals(checkId)).findFirst();
+  }
+
+  /** All remedies, each once, in the order in which they first stand. */
+  public List<Remedy> remedies() {
+    return checks.stream()
+        .flatMap(c -> c.ways().stream())
+        .flatMap(w -> w.remedies().stream())
+        .distinct()
+        .toList();
+  }
+
+  /** A check's question; the id itself for one that is not there. */
+  public String question(String checkId) {
+    return check(checkId).map(Check::question).orElse(checkId);
+  }
+
+  private static void require(boolean met, String otherwise) {
+    if (!met) {
+      throw new IllegalArgumentException(otherwise);
+    }
   }
 }

@@ -7,6 +7,7 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import java.util.List;
 
 /** The protocol in force, as JSON and as a page to read. */
 @Path("/")
@@ -22,13 +23,10 @@ public class ProtocolResource {
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance show(Protocol protocol);
+    static native TemplateInstance show(Protocol protocol, List<Remedy> remedies);
   }
 
-  @GET
-  @Path("/api/protocol")
-  @Produces(MediaType.APPLICATION_JSON)
-  public Protocol json() {
+  Protocol json() {
     return protocols.inForce();
   }
 
@@ -36,6 +34,6 @@ public class ProtocolResource {
   @Path("/protocol")
   @Produces(MediaType.TEXT_HTML)
   public TemplateInstance page() {
-    return Templates.show(protocols.inForce());
+    return Templates.show(protocols.inForce(), protocols.inForce().remedies());
   }
 }

@@ -10,10 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
-/** A re-fit case. */
+/** A re-fit case as it stands. */
 @Entity
 @Table(name = "refit_case")
 public class RefitCaseRow extends PanacheEntityBase {
+  static final String OPEN = "open";
+  static final String CLOSED = "closed";
+
   @Id
   @Column(name = "refit_case")
   public UUID refitCase;
@@ -29,11 +32,34 @@ public class RefitCaseRow extends PanacheEntityBase {
   @Column(name = "opened_at")
   public Instant openedAt;
 
-  public static Optional<RefitCaseRow> openOf(UUID player) {
+  static void opened(RefitCommand.Open open) {
+    RefitCaseRow row = new RefitCaseRow();
+    row.refitCase = open.refitCase();
+    row.player = open.player();
+    row.field = open.field();
+    row.team = open.team();
+    row.urgency = "do-not-wear";
+    row.why = open.why();
+    row.tag = open.tag().orElse(null);
+    row.status = OPEN;
+    row.openedAt = open.at();
+    row.persistAndFlush();
+  }
+
+  boolean open() {
+    return status.equals(OPEN);
+  }
+
+  RefitRules.Ask ask() {
+    return new RefitRules.Ask(why, Optional.ofNullable(tag), RefitNeedRow.needs(refitCase));
+  }
+
+  static Optional<RefitCaseRow> openOf(UUID player) {
     return find("player = ?1 and status = 'open'", player).firstResultOptional();
   }
 
-  public static List<RefitCaseRow> open() {
-    return list("status = 'open' order by openedAt");
+  /** Oldest first. */
+  static List<RefitCaseRow> allOpen() {
+    return list("status = 'open' order by openedAt, refitCase");
   }
 }

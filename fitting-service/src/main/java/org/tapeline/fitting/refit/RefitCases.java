@@ -3,20 +3,17 @@ package org.tapeline.fitting.refit;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.fitting.fitday.Booking;
 import org.tapeline.fitting.fitday.FitDays;
-import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
-import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
-import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
+import org.tapeline.fitting.refit.RefitCommand.Outcome;
 import org.tapeline.fitting.roster.PlayerCopy;
-import org.tapeline.fitting.session.Need;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.DerivedId;
 import org.tapeline.journal.Journal;
+import org.tapeline.journal.RecordedEvent;
 import org.tapeline.journal.StreamName;
 
 /** Re-fit cases, one open at most a player; always in the caller's transaction. */
@@ -32,120 +29,102 @@ public class RefitCases {
     this.clock = clock;
   }
 
-  /**
-   * Opens a case. One that is open already is over: what the player needs now is the newer word.
-   */
-  public void open(UUID player, String why, Optional<String> tag, List<Need> needs, Cause cause) {
-    close(player, "cancelled", cause.step("replaced"));
-    UUID refitCase = DerivedId.from(cause.id(), "refit/" + player);
-    PlayerCopy copy = PlayerCopy.findById(player);
-    RefitOpened opened =
-        new RefitOpened(
-            refitCase,
-            player,
-            copy == null || copy.field == null ? "UNKNOWN" : copy.field,
-            copy == null || copy.team == null ? "UNKNOWN" : copy.team,
-            "do-not-wear",
-            why,
-            tag,
-            needs,
-            clock.instant());
-    append(refitCase, player, opened, cause.step("open-refit"));
-    RefitCaseRow row = new RefitCaseRow();
-    row.refitCase = refitCase;
-    row.player = player;
-    row.field = opened.field();
-    row.team = opened.team();
-    row.urgency = opened.urgency();
-    row.why = why;
-    row.tag = tag.orElse(null);
-    row.status = "open";
-    row.openedAt = opened.at();
-    row.persistAndFlush();
-    needs.forEach(need -> keepNeed(refitCase, need));
+  /** Sees to it that the player gets a new fit, by a new case or by the one that is open. */
+  void need(UUID player, RefitRules.Ask ask, Cause cause) {
+    Optional<PlayerCopy> here = PlayerCopy.locked(player).filter(PlayerCopy::playsHere);
+    if (here.isEmpty()) {
+      OwedRefit.keep(player, ask, cause.correlationId());
+      return;
+    }
+    Optional<RefitCaseRow> open = RefitCaseRow.openOf(player);
+    if (open.filter(row -> RefitRules.covers(RefitNeedRow.needs(row.refitCase), ask)).isEmpty()) {
+      close(player, Outcome.CANCELLED, cause);
+      open(here.get(), ask, cause);
+    }
   }
 
-  private static void keepNeed(UUID refitCase, Need need) {
-    if (RefitNeedRow.findById(new RefitNeedRow.Key(refitCase, need.key())) == null) {
-      RefitNeedRow row = new RefitNeedRow();
-      row.refitCase = refitCase;
-      row.needKey = need.key();
-      row.need = need.kind();
-      row.persist();
+  private void open(PlayerCopy player, RefitRules.Ask ask, Cause cause) {
+    RefitCommand.Open open =
+        new RefitCommand.Open(
+            DerivedId.from(cause.id(), "refit/" + player.player),
+            player.player,
+            player.field,
+            player.team,
+            ask.why(),
+            ask.tag(),
+            ask.needs(),
+            clock.instant());
+    if (handle(open.refitCase(), player.player, open, cause, "open-refit")) {
+      RefitCaseRow.opened(open);
+      open.needs().forEach(need -> RefitNeedRow.keep(open.refitCase(), need));
     }
   }
 
   /** Closes the player's open case, if there is one, and frees its slot. */
-  public void close(UUID player, String outcome, Cause cause) {
-    Optional<RefitCaseRow> open = RefitCaseRow.openOf(player);
-    if (open.isEmpty()) {
-      return;
-    }
-    RefitCaseRow row = open.get();
-    append(
-        row.refitCase,
-        player,
-        new RefitClosed(row.refitCase, player, outcome, clock.instant()),
-        cause.step("close-refit"));
-    row.status = "closed";
-    row.persistAndFlush();
-    fitDays.free(row.refitCase);
+  void close(UUID player, Outcome outcome, Cause cause) {
+    RefitCaseRow.openOf(player)
+        .ifPresent(
+            row -> {
+              RefitCommand.Close close =
+                  new RefitCommand.Close(row.refitCase, player, outcome, clock.instant());
+              handle(row.refitCase, player, close, cause, "close-refit");
+              row.status = RefitCaseRow.CLOSED;
+              row.persistAndFlush();
+              fitDays.free(row.refitCase);
+            });
   }
 
-  /** A need will be there at that time. */
-  public void arrives(UUID refitCase, String needKey, Instant at, boolean waits, Cause cause) {
-    RefitNeedRow need = RefitNeedRow.findById(new RefitNeedRow.Key(refitCase, needKey));
-    if (need == null) {
-      return;
-    }
-    need.arrivesAt = at;
-    need.waits = waits;
-    need.persistAndFlush();
-    bookIfReady(refitCase, cause);
-  }
-
-  /** Books a case whose needs are all known, unless it has a slot that is late enough. */
-  public void bookIfReady(UUID refitCase, Cause cause) {
+  /** Books a case whose needs are all known, unless it has a slot that suits. */
+  void bookIfReady(UUID refitCase, Cause cause) {
     RefitCaseRow row = RefitCaseRow.findById(refitCase);
-    List<RefitNeedRow> needs = RefitNeedRow.of(refitCase);
-    boolean known = needs.stream().allMatch(need -> need.arrivesAt != null);
-    if (row == null || !row.status.equals("open") || !known) {
+    if (row == null || !row.open()) {
       return;
     }
-    Instant arrival =
-        needs.stream().map(n -> n.arrivesAt).max(Comparator.naturalOrder()).orElseThrow();
     Instant now = clock.instant();
-    Instant earliest = arrival.isAfter(now) ? arrival : now;
-    Optional<Booking> has = fitDays.bookingOf(refitCase);
-    if (has.isPresent() && !has.get().startsAt().isBefore(arrival)) {
-      return;
-    }
-    boolean waits = needs.stream().anyMatch(n -> n.waits);
-    fitDays
-        .rebook(refitCase, row.field, earliest)
-        .ifPresent(booking -> booked(row, booking, waits, cause));
+    List<RefitNeedRow> needs = RefitNeedRow.of(refitCase);
+    RefitRules.bookFrom(
+            needs.stream().map(RefitNeedRow::arrival).toList(),
+            fitDays.bookingOf(refitCase).map(b -> new RefitRules.Slot(b.startsAt(), b.endsAt())),
+            now)
+        .flatMap(earliest -> fitDays.rebook(refitCase, row.field, earliest))
+        .ifPresent(
+            booking -> {
+              boolean waits = needs.stream().anyMatch(need -> need.stillComing(now));
+              handle(refitCase, row.player, book(row, booking, waits, now), cause, "book-refit");
+            });
   }
 
-  private void booked(RefitCaseRow row, Booking booking, boolean waits, Cause cause) {
-    append(
+  private static RefitCommand.Book book(
+      RefitCaseRow row, Booking booking, boolean waits, Instant at) {
+    return new RefitCommand.Book(
         row.refitCase,
         row.player,
-        new RefitBooked(
-            row.refitCase,
-            row.player,
-            booking.field(),
-            booking.fitDay(),
-            booking.startsAt(),
-            booking.endsAt(),
-            booking.zone(),
-            waits,
-            clock.instant()),
-        cause.step("book-refit"));
+        booking.field(),
+        booking.fitDay(),
+        booking.startsAt(),
+        booking.endsAt(),
+        booking.zone(),
+        waits,
+        at);
   }
 
-  private void append(UUID refitCase, UUID player, RefitEvent event, Cause cause) {
+  /** True when it led to something. */
+  private boolean handle(
+      UUID refitCase, UUID player, RefitCommand command, Cause cause, String step) {
     StreamName stream = StreamName.of("refit", refitCase, player);
-    int version = journal.load(stream).size();
-    journal.append(stream, version, List.of((Record) event), cause);
+    List<RecordedEvent> history = journal.load(stream);
+    RefitCase state = RefitCase.NONE;
+    for (RecordedEvent event : history) {
+      state = RefitDecider.evolve(state, (RefitEvent) event.data());
+    }
+    List<RefitEvent> events = RefitDecider.decide(state, command);
+    if (!events.isEmpty()) {
+      journal.append(
+          stream,
+          history.size(),
+          events.stream().map(e -> (Record) e).toList(),
+          cause.step(cause.step() + "/" + step));
+    }
+    return !events.isEmpty();
   }
 }

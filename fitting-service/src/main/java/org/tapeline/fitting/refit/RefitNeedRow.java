@@ -9,7 +9,9 @@ import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.fitting.session.Need;
 
 /** What a case needs, and when it is there. */
 @Entity
@@ -24,17 +26,69 @@ public class RefitNeedRow extends PanacheEntityBase {
   @Column(name = "need_key")
   public String needKey;
 
-  public String need;
+  /** The helmet that is kept for it. */
+  public String tag;
 
   @Column(name = "arrives_at")
   public Instant arrivesAt;
 
-  public boolean waits;
+  /** Nothing is kept for it yet: it has to be ordered or to come back. */
+  public boolean missing;
 
   /** Both together. */
   public record Key(UUID refitCase, String needKey) implements Serializable {}
 
+  static void keep(UUID refitCase, Need need) {
+    if (findById(new Key(refitCase, need.key())) == null) {
+      RefitNeedRow row = new RefitNeedRow();
+      row.refitCase = refitCase;
+      row.needKey = need.key();
+      row.persistAndFlush();
+    }
+  }
+
   static List<RefitNeedRow> of(UUID refitCase) {
     return list("refitCase = ?1 order by needKey", refitCase);
+  }
+
+  static List<Need> needs(UUID refitCase) {
+    return of(refitCase).stream().map(RefitNeedRow::need).toList();
+  }
+
+  static Optional<RefitNeedRow> find(UUID refitCase, Need need) {
+    return findByIdOptional(new Key(refitCase, need.key()));
+  }
+
+  Need need() {
+    return Need.ofKey(needKey);
+  }
+
+  void kept(Optional<String> helmet, Instant from) {
+    tag = helmet.orElse(null);
+    arrivesAt = from;
+    missing = false;
+    persistAndFlush();
+  }
+
+  void expected(Instant from) {
+    tag = null;
+    arrivesAt = from;
+    missing = true;
+    persistAndFlush();
+  }
+
+  void unknown() {
+    tag = null;
+    arrivesAt = null;
+    missing = false;
+    persistAndFlush();
+  }
+
+  RefitRules.Arrival arrival() {
+    return new RefitRules.Arrival(Optional.ofNullable(arrivesAt));
+  }
+
+  boolean stillComing(Instant now) {
+    return missing || arrivesAt == null || arrivesAt.isAfter(now);
   }
 }

@@ -5,7 +5,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.tapeline.fitting.helmet.HelmetCopy;
+import org.tapeline.fitting.helmet.HelmetReservation;
 import org.tapeline.fitting.session.Need;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.ReceivedEvent;
@@ -25,7 +25,7 @@ public class WhenReplacementKnownThenBook {
 
   record ReplacementMissing(UUID refitCase, List<Need> needs, Instant expectedAt) {}
 
-  record ReservationReleased(UUID refitCase, Optional<String> tag) {}
+  record ReservationReleased(UUID refitCase, Optional<String> tag, Optional<String> item) {}
 
   public void declareOn(Subscription subscription) {
     String of = "org.tapeline.inventory.";
@@ -36,22 +36,26 @@ public class WhenReplacementKnownThenBook {
   }
 
   private void reserved(ReplacementReserved d, ReceivedEvent event) {
-    d.tag().ifPresent(tag -> HelmetCopy.reserve(tag, d.refitCase(), d.player()));
-    cases.arrives(d.refitCase(), d.need().key(), d.readyAt(), false, Cause.of(event, "arrival"));
+    d.tag().ifPresent(tag -> HelmetReservation.keep(d.refitCase(), tag, d.player()));
+    RefitNeedRow.find(d.refitCase(), d.need()).ifPresent(row -> row.kept(d.tag(), d.readyAt()));
+    cases.bookIfReady(d.refitCase(), Cause.of(event, "arrival"));
   }
 
   private void missing(ReplacementMissing d, ReceivedEvent event) {
     for (Need need : d.needs()) {
-      cases.arrives(
-          d.refitCase(),
-          need.key(),
-          d.expectedAt(),
-          true,
-          Cause.of(event, "arrival-" + need.key()));
+      RefitNeedRow.find(d.refitCase(), need).ifPresent(row -> row.expected(d.expectedAt()));
     }
+    cases.bookIfReady(d.refitCase(), Cause.of(event, "arrival"));
   }
 
+  /** The slot stays: what is kept or ordered instead is heard of next. */
   private static void released(ReservationReleased d) {
-    d.tag().ifPresent(tag -> HelmetCopy.release(tag, d.refitCase()));
+    d.tag().ifPresent(tag -> HelmetReservation.release(d.refitCase(), tag));
+    RefitNeedRow.of(d.refitCase()).stream()
+        .filter(
+            row ->
+                d.tag().filter(tag -> tag.equals(row.tag)).isPresent()
+                    || d.item().filter(item -> item.equals(row.needKey)).isPresent())
+        .forEach(RefitNeedRow::unknown);
   }
 }

@@ -1,9 +1,12 @@
 package org.tapeline.fitting.refit;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import org.tapeline.fitting.refit.RefitCommand.Outcome;
+import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.fitting.session.FitSessionEvent.FitFailed;
 import org.tapeline.fitting.session.FitSessionEvent.FitPassed;
 import org.tapeline.fitting.session.SessionOutcome;
+import org.tapeline.fitting.signoff.SignOffCommand.Withdraw;
 import org.tapeline.fitting.signoff.SignOffs;
 import org.tapeline.journal.Cause;
 
@@ -24,13 +27,16 @@ public class WhenSessionEndsThenSignOffOrReopen implements SessionOutcome {
 
   @Override
   public void passed(FitPassed event, Cause cause) {
+    PlayerCopy.locked(event.player());
     signOffs.signOff(event, cause);
-    cases.close(event.player(), "fitted", cause);
+    cases.close(event.player(), Outcome.FITTED, cause);
+    OwedRefit.take(event.player());
   }
 
   @Override
   public void failed(FitFailed event, Cause cause) {
-    signOffs.withdraw(event.player(), "fit-failed", event.at(), cause);
-    cases.open(event.player(), "fit-failed", event.tag(), event.needs(), cause);
+    PlayerCopy.locked(event.player());
+    signOffs.handle(event.player(), new Withdraw("fit-failed", event.at()), cause);
+    cases.need(event.player(), new RefitRules.Ask("fit-failed", event.tag(), event.needs()), cause);
   }
 }

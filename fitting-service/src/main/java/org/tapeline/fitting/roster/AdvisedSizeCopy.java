@@ -31,6 +31,17 @@ public class AdvisedSizeCopy extends PanacheEntityBase {
     return Words.model(model);
   }
 
+  /** The row, made when the model was not advised on before. */
+  static AdvisedSizeCopy of(UUID player, String model) {
+    AdvisedSizeCopy row = findById(new Key(player, model));
+    if (row == null) {
+      row = new AdvisedSizeCopy();
+      row.player = player;
+      row.model = model;
+    }
+    return row;
+  }
+
   public static List<AdvisedSizeCopy> of(UUID player) {
     return list("player = ?1 order by model", player);
   }

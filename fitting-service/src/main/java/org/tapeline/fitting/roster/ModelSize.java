@@ -26,4 +26,29 @@ public class ModelSize extends PanacheEntityBase {
         .map(row -> row.size)
         .toList();
   }
+
+  /** Every size that a chart knows, once, small to large. */
+  public static List<String> allSizes() {
+    return ModelSize.<ModelSize>list("order by place, size").stream()
+        .map(row -> row.size)
+        .distinct()
+        .toList();
+  }
+
+  /** The sizes of the model's newest chart, small to large. */
+  static void replace(String model, List<String> sizes) {
+    for (int place = 0; place < sizes.size(); place++) {
+      ModelSize row = findById(new Key(model, place));
+      if (row == null) {
+        row = new ModelSize();
+        row.model = model;
+        row.place = place;
+      }
+      row.size = sizes.get(place);
+      row.persistAndFlush();
+    }
+    ModelSize.<ModelSize>list("model = ?1 and place >= ?2", model, sizes.size())
+        .forEach(ModelSize::delete);
+    flush();
+  }
 }

@@ -4,7 +4,9 @@ import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -34,20 +36,35 @@ public class PlayerCopy extends PanacheEntityBase {
 
   /** The row, made when nobody spoke of the player before. */
   static PlayerCopy of(UUID player) {
-    PlayerCopy row = findById(player);
-    if (row == null) {
-      row = new PlayerCopy();
-      row.player = player;
-    }
-    return row;
+    return locked(player)
+        .orElseGet(
+            () -> {
+              PlayerCopy row = new PlayerCopy();
+              row.player = player;
+              row.persistAndFlush();
+              return row;
+            });
+  }
+
+  /**
+   * Locked until the transaction ends: what happens to one player happens one after the other, in
+   * whichever topic or session it begins.
+   */
+  public static Optional<PlayerCopy> locked(UUID player) {
+    return findByIdOptional(player, LockModeType.PESSIMISTIC_WRITE);
+  }
+
+  /** Whether a re-fit of the player can be seen to: known here and on the roster. */
+  public boolean playsHere() {
+    return onRoster && field != null && team != null;
   }
 
   public static List<PlayerCopy> onRoster() {
     return list("onRoster = true and team is not null order by team, familyName, givenName");
   }
 
-  public static List<PlayerCopy> ofTeam(String team) {
-    return list("onRoster = true and team = ?1 order by familyName, givenName", team);
+  public static List<PlayerCopy> onRosterAmong(Collection<UUID> players) {
+    return list("onRoster = true and player in ?1 order by familyName, givenName", players);
   }
 
   /** By id or roster number. */

@@ -1,19 +1,28 @@
 package org.tapeline.fitting.roster;
 
+import static java.util.stream.Collectors.toSet;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
 
 /** Copies what sizing says of players, advice and charts. */
 @ApplicationScoped
 public class SizingEvents {
+  private final RosterChange change;
+
+  SizingEvents(RosterChange change) {
+    this.change = change;
+  }
 
   record PlayerDetails(
       UUID player, String number, String givenName, String familyName, String team, String field) {}
 
-  record PlayerEnrolled(UUID player, String number, String team, String field) {}
+  record PlayerEnrolled(UUID player, String team, String field) {}
 
   record PlayerMoved(UUID player, String team, String field) {}
 
@@ -33,9 +42,9 @@ public class SizingEvents {
         .events("sizing.events")
         .on("org.tapeline.sizing.player-details.v1", PlayerDetails.class, (d, e) -> details(d))
         .onErased("people", "org.tapeline.sizing.player-details", SizingEvents::erase)
-        .on("org.tapeline.sizing.player-enrolled.v1", PlayerEnrolled.class, (d, e) -> enrolled(d))
+        .on("org.tapeline.sizing.player-enrolled.v1", PlayerEnrolled.class, this::enrolled)
         .on("org.tapeline.sizing.player-moved.v1", PlayerMoved.class, (d, e) -> moved(d))
-        .on("org.tapeline.sizing.player-left.v1", PlayerLeft.class, (d, e) -> left(d))
+        .on("org.tapeline.sizing.player-left.v1", PlayerLeft.class, this::left)
         .on("org.tapeline.sizing.size-advised.v1", SizeAdvised.class, (d, e) -> advised(d))
         .on("org.tapeline.sizing.chart-published.v1", ChartPublished.class, (d, e) -> chart(d))
         .ignoring(
@@ -48,7 +57,7 @@ public class SizingEvents {
     row.number = d.number();
     row.givenName = d.givenName();
     row.familyName = d.familyName();
-    row.persist();
+    row.persistAndFlush();
   }
 
   private static void erase(String player) {
@@ -57,53 +66,49 @@ public class SizingEvents {
       row.number = null;
       row.givenName = null;
       row.familyName = null;
+      row.persistAndFlush();
     }
   }
 
-  private static void enrolled(PlayerEnrolled d) {
+  private void enrolled(PlayerEnrolled d, ReceivedEvent event) {
     PlayerCopy row = PlayerCopy.of(d.player());
     row.team = d.team();
     row.field = d.field();
     row.onRoster = true;
-    row.persist();
+    row.persistAndFlush();
+    change.enrolled(d.player(), event);
   }
 
   private static void moved(PlayerMoved d) {
     PlayerCopy row = PlayerCopy.of(d.player());
     row.team = d.team();
     row.field = d.field();
-    row.persist();
+    row.persistAndFlush();
   }
 
-  private static void left(PlayerLeft d) {
+  private void left(PlayerLeft d, ReceivedEvent event) {
     PlayerCopy row = PlayerCopy.of(d.player());
     row.onRoster = false;
-    row.persist();
+    row.persistAndFlush();
+    change.left(d.player(), event);
   }
 
   private static void advised(SizeAdvised d) {
-    AdvisedSizeCopy.delete("player", d.player());
-    AdvisedSizeCopy.getEntityManager().flush();
+    Set<String> models = d.advice().stream().map(SizeAdvised.Advice::model).collect(toSet());
+    AdvisedSizeCopy.of(d.player()).stream()
+        .filter(row -> !models.contains(row.model))
+        .forEach(AdvisedSizeCopy::delete);
+    AdvisedSizeCopy.flush();
     for (SizeAdvised.Advice advice : d.advice()) {
-      AdvisedSizeCopy row = new AdvisedSizeCopy();
-      row.player = d.player();
-      row.model = advice.model();
+      AdvisedSizeCopy row = AdvisedSizeCopy.of(d.player(), advice.model());
       row.size = advice.size().orElse(null);
       row.second = advice.second().orElse(null);
       row.reason = advice.reason();
-      row.persist();
+      row.persistAndFlush();
     }
   }
 
   private static void chart(ChartPublished d) {
-    ModelSize.delete("model", d.model());
-    ModelSize.getEntityManager().flush();
-    for (int place = 0; place < d.sizes().size(); place++) {
-      ModelSize row = new ModelSize();
-      row.model = d.model();
-      row.place = place;
-      row.size = d.sizes().get(place).size();
-      row.persist();
-    }
+    ModelSize.replace(d.model(), d.sizes().stream().map(ChartPublished.Size::size).toList());
   }
 }

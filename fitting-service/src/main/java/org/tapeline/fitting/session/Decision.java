@@ -1,6 +1,8 @@
 package org.tapeline.fitting.session;
 
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** What comes of a command: events, or a refusal with a sentence for the fitter. */
 public sealed interface Decision {
@@ -25,5 +27,10 @@ public sealed interface Decision {
 
   static Decision refused(String code, String field, String sentence) {
     return new Refused(code, field, sentence);
+  }
+
+  /** A sentence for an entry that is none of the words allowed. */
+  static String oneOf(Set<String> words) {
+    return "Give one of: " + String.join(", ", new TreeSet<>(words)) + ".";
   }
 }

@@ -39,17 +39,40 @@ public sealed interface FitSessionCommand {
   record KnownHelmet(
       String tag, String model, String size, String place, Optional<String> refusal) {}
 
-  /** Answer a check. */
+  /**
+   * Answer a check.
+   *
+   * @param axis what the fitter says that the finding is about; empty for the check's own axis
+   * @param valueMm what was measured, millimetres
+   */
   record RecordCheck(
-      String check, boolean passed, Optional<String> finding, Optional<Double> valueMm, Instant at)
+      String check,
+      boolean passed,
+      Optional<String> axis,
+      Optional<String> finding,
+      Optional<Double> valueMm,
+      Instant at)
       implements FitSessionCommand {}
 
   /** Apply a remedy for a failed check. */
   record Adjust(String check, String remedy, Optional<String> item, Instant at)
       implements FitSessionCommand {}
 
-  /** Call it a fit. */
-  record Pass(FitSessionEvent.Conditions conditions, Instant at) implements FitSessionCommand {}
+  /**
+   * Call it a fit.
+   *
+   * @param helmet what is known now of the helmet on the head: it may have been pulled meanwhile
+   * @param parts the parts in the helmet, as the fitter lists them; those of the adjustments count
+   *     in any case
+   * @param failedElsewhere when another session of this player last ended without a fit
+   */
+  record Pass(
+      Optional<KnownHelmet> helmet,
+      List<String> parts,
+      FitSessionEvent.Conditions conditions,
+      Optional<Instant> failedElsewhere,
+      Instant at)
+      implements FitSessionCommand {}
 
   /**
    * Call it no fit.

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.tapeline.fitting.session.FitSession.AnsweredCheck;
 import org.tapeline.fitting.session.FitSession.Helmet;
 import org.tapeline.fitting.session.FitSession.Status;
+import org.tapeline.fitting.session.FitSession.Work;
 import org.tapeline.fitting.session.FitSessionEvent.AdjustmentMade;
 import org.tapeline.fitting.session.FitSessionEvent.CheckRecorded;
 import org.tapeline.fitting.session.FitSessionEvent.FitFailed;
@@ -24,57 +25,74 @@ public final class FitSessionEvolver {
 
   public static FitSession evolve(FitSession s, FitSessionEvent event) {
     return switch (event) {
-      case SessionOpened e ->
-          new FitSession(
-              Status.OPEN,
-              e.session(),
-              e.player(),
-              e.field(),
-              e.team(),
-              e.fitter(),
-              e.advised(),
-              Optional.empty(),
-              Map.of(),
-              Set.of(),
-              List.of());
-      // Another helmet is another fit: nothing that was checked on the one before counts.
-      case HelmetTried e ->
-          with(
-              s,
-              Optional.of(new Helmet(e.tag(), e.model(), e.size())),
-              Map.of(),
-              Set.of(),
-              s.parts());
-      case CheckRecorded e -> answered(s, e);
-      case AdjustmentMade e -> adjusted(s, e);
+      case SessionOpened e -> opened(e);
+      case HelmetTried e -> onHead(s, e);
+      case CheckRecorded e -> with(s, answered(s.now(), e));
+      case AdjustmentMade e -> with(s, adjusted(s.now(), e));
       case FitPassed e -> ended(s, Status.PASSED);
       case FitFailed e -> ended(s, Status.FAILED);
       case SessionAbandoned e -> ended(s, Status.ABANDONED);
     };
   }
 
-  private static FitSession answered(FitSession s, CheckRecorded e) {
-    Map<String, AnsweredCheck> answers = new HashMap<>(s.answers());
+  public static FitSession fold(Iterable<? extends FitSessionEvent> events) {
+    FitSession state = FitSession.NONE;
+    for (FitSessionEvent event : events) {
+      state = evolve(state, event);
+    }
+    return state;
+  }
+
+  private static FitSession opened(SessionOpened e) {
+    return new FitSession(
+        Status.OPEN,
+        e.session(),
+        e.player(),
+        e.field(),
+        e.team(),
+        e.fitter(),
+        e.protocol(),
+        e.protocolVersion(),
+        e.advised(),
+        Optional.empty(),
+        Map.of());
+  }
+
+  /**
+   * A helmet put on is a new fit: no passed check counts any more. One that comes back keeps what
+   * was found wrong with it, what was tried and the parts that are in it.
+   */
+  private static FitSession onHead(FitSession s, HelmetTried e) {
+    Work before = s.work().getOrDefault(e.tag(), Work.NONE);
+    Map<String, AnsweredCheck> answers = new HashMap<>(before.answers());
+    answers.values().removeIf(AnsweredCheck::passed);
+    FitSession on = with(s, Optional.of(new Helmet(e.tag(), e.model(), e.size())), s.work());
+    return with(on, new Work(answers, before.tried(), before.parts()));
+  }
+
+  private static Work answered(Work work, CheckRecorded e) {
+    Map<String, AnsweredCheck> answers = new HashMap<>(work.answers());
     answers.put(e.check(), new AnsweredCheck(e.result().equals("pass"), e.finding(), e.at()));
-    return with(s, s.helmet(), answers, s.tried(), s.parts());
+    return new Work(answers, work.tried(), work.parts());
   }
 
-  private static FitSession adjusted(FitSession s, AdjustmentMade e) {
-    Map<String, AnsweredCheck> answers = new HashMap<>(s.answers());
+  private static Work adjusted(Work work, AdjustmentMade e) {
+    Map<String, AnsweredCheck> answers = new HashMap<>(work.answers());
     answers.keySet().removeAll(e.voids());
-    Set<String> tried = new HashSet<>(s.tried());
+    Set<String> tried = new HashSet<>(work.tried());
     tried.add(e.check() + "/" + e.remedy());
-    List<String> parts = new ArrayList<>(s.parts());
+    List<String> parts = new ArrayList<>(work.parts());
     e.item().ifPresent(parts::add);
-    return with(s, s.helmet(), answers, tried, parts);
+    return new Work(answers, tried, parts);
   }
 
-  private static FitSession with(
-      FitSession s,
-      Optional<Helmet> helmet,
-      Map<String, AnsweredCheck> answers,
-      Set<String> tried,
-      List<String> parts) {
+  private static FitSession with(FitSession s, Work now) {
+    Map<String, Work> work = new HashMap<>(s.work());
+    work.put(s.helmet().orElseThrow().tag(), now);
+    return with(s, s.helmet(), work);
+  }
+
+  private static FitSession with(FitSession s, Optional<Helmet> helmet, Map<String, Work> work) {
     return new FitSession(
         s.status(),
         s.session(),
@@ -82,11 +100,11 @@ public final class FitSessionEvolver {
         s.field(),
         s.team(),
         s.fitter(),
+        s.protocol(),
+        s.protocolVersion(),
         s.advised(),
         helmet,
-        Map.copyOf(answers),
-        Set.copyOf(tried),
-        List.copyOf(parts));
+        Map.copyOf(work));
   }
 
   private static FitSession ended(FitSession s, Status status) {
@@ -97,10 +115,10 @@ public final class FitSessionEvolver {
         s.field(),
         s.team(),
         s.fitter(),
+        s.protocol(),
+        s.protocolVersion(),
         s.advised(),
         s.helmet(),
-        s.answers(),
-        s.tried(),
-        s.parts());
+        s.work());
   }
 }

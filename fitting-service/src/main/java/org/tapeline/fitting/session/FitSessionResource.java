@@ -14,7 +14,6 @@ import jakarta.ws.rs.core.Response;
 import java.util.UUID;
 import org.tapeline.fitting.access.Answers;
 import org.tapeline.fitting.access.CommandId;
-import org.tapeline.fitting.problem.Problem;
 
 /** Fit sessions for programs. */
 @Path("/api/sessions")
@@ -30,11 +29,8 @@ public class FitSessionResource {
   }
 
   @POST
-  public Response open(@HeaderParam(CommandId.HEADER) String commandId, SessionDesk.OpenBody body) {
+  public Response open(@HeaderParam(CommandId.HEADER) String commandId, SessionBody.Open body) {
     UUID id = CommandId.of(commandId);
-    if (body == null) {
-      throw Problem.badRequest("body-missing", "Send {\"player\": \"LV-0001\"}.");
-    }
     return Answers.of(id, desk.open(id, body));
   }
 
@@ -49,7 +45,7 @@ public class FitSessionResource {
   public Response helmet(
       @PathParam("session") UUID session,
       @HeaderParam(CommandId.HEADER) String commandId,
-      SessionDesk.HelmetBody body) {
+      SessionBody.Helmet body) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, desk.tryHelmet(id, session, body));
   }
@@ -59,7 +55,7 @@ public class FitSessionResource {
   public Response check(
       @PathParam("session") UUID session,
       @HeaderParam(CommandId.HEADER) String commandId,
-      SessionDesk.CheckBody body) {
+      SessionBody.Answered body) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, desk.check(id, session, body));
   }
@@ -69,7 +65,7 @@ public class FitSessionResource {
   public Response adjust(
       @PathParam("session") UUID session,
       @HeaderParam(CommandId.HEADER) String commandId,
-      SessionDesk.AdjustBody body) {
+      SessionBody.Adjusted body) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, desk.adjust(id, session, body));
   }
@@ -79,7 +75,7 @@ public class FitSessionResource {
   public Response pass(
       @PathParam("session") UUID session,
       @HeaderParam(CommandId.HEADER) String commandId,
-      SessionDesk.PassBody body) {
+      SessionBody.Passed body) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, desk.pass(id, session, body));
   }
@@ -89,7 +85,7 @@ public class FitSessionResource {
   public Response fail(
       @PathParam("session") UUID session,
       @HeaderParam(CommandId.HEADER) String commandId,
-      SessionDesk.FailBody body) {
+      SessionBody.Failed body) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, desk.fail(id, session, body));
   }
@@ -99,7 +95,7 @@ public class FitSessionResource {
   public Response abandon(
       @PathParam("session") UUID session,
       @HeaderParam(CommandId.HEADER) String commandId,
-      SessionDesk.AbandonBody body) {
+      SessionBody.Abandoned body) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, desk.abandon(id, session, body));
   }

@@ -1,7 +1,6 @@
 package org.tapeline.fitting.session;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import org.tapeline.fitting.problem.Problem;
@@ -25,7 +24,7 @@ public class FitSessions {
     this.afterwards = afterwards;
   }
 
-  public FitSession load(UUID session) {
+  FitSession load(UUID session) {
     return fold(journal.load(stream(session, session)));
   }
 
@@ -39,33 +38,28 @@ public class FitSessions {
     List<RecordedEvent> history = journal.load(stream);
     FitSession state = fold(history);
     return switch (FitSessionDecider.decide(state, command, protocols.inForce())) {
-      case Decision.Refused r ->
-          throw new Problem(
-              422,
-              r.code(),
-              "Not recorded",
-              r.sentence(),
-              r.field().isEmpty() ? List.of() : List.of(new FieldError(r.field(), r.sentence())));
-      case Decision.Accepted a ->
-          record(stream, history.size(), state, a.events(), command.at(), cause);
+      case Decision.Refused r -> throw refused(r);
+      case Decision.Accepted a -> {
+        journal.append(
+            stream, history.size(), a.events().stream().map(e -> (Record) e).toList(), cause);
+        FitSession now = state;
+        for (FitSessionEvent event : a.events()) {
+          now = FitSessionEvolver.evolve(now, event);
+          tell(event, cause);
+        }
+        FitSessionRow.show(now, command.at());
+        yield now;
+      }
     };
   }
 
-  private FitSession record(
-      StreamName stream,
-      long version,
-      FitSession state,
-      List<FitSessionEvent> events,
-      Instant at,
-      Cause cause) {
-    journal.append(stream, version, events.stream().map(e -> (Record) e).toList(), cause);
-    FitSession now = state;
-    for (FitSessionEvent event : events) {
-      now = FitSessionEvolver.evolve(now, event);
-      OpenSession.show(now, at);
-      tell(event, cause);
-    }
-    return now;
+  private static Problem refused(Decision.Refused r) {
+    return new Problem(
+        422,
+        r.code(),
+        "Not recorded",
+        r.sentence(),
+        r.field().isEmpty() ? List.of() : List.of(new FieldError(r.field(), r.sentence())));
   }
 
   private void tell(FitSessionEvent event, Cause cause) {
@@ -77,11 +71,7 @@ public class FitSessions {
   }
 
   private static FitSession fold(List<RecordedEvent> history) {
-    FitSession state = FitSession.NONE;
-    for (RecordedEvent event : history) {
-      state = FitSessionEvolver.evolve(state, (FitSessionEvent) event.data());
-    }
-    return state;
+    return FitSessionEvolver.fold(history.stream().map(e -> (FitSessionEvent) e.data()).toList());
   }
 
   private static StreamName stream(UUID session, UUID player) {

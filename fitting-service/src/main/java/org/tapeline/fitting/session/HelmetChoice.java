@@ -1,33 +1,46 @@
 package org.tapeline.fitting.session;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.roster.Words;
 
-/** Which helmets of the field a fitter may reach for. */
-final class HelmetChoice {
+/**
+ * A helmet of the field that a fitter may reach for.
+ *
+ * @param note why this one: kept for the player, or already the player's; empty for neither
+ */
+public record HelmetChoice(String tag, String model, String size, String note) {
   private static final int MOST = 8;
 
-  private HelmetChoice() {}
-
   /** Free for this player and of an advised size; the one kept for the player first. */
-  static List<HelmetCopy> of(FitSession session) {
+  static List<HelmetChoice> of(FitSession session, LocalDate today) {
     return HelmetCopy.at(session.field()).stream()
-        .filter(h -> h.refusalFor(session.player()).isEmpty())
-        .filter(h -> session.player().equals(h.reservedFor) || isAdvised(session, h))
+        .filter(h -> h.refusalFor(session.player(), today).isEmpty())
+        .map(h -> of(h, session))
+        .flatMap(Optional::stream)
         .sorted(
-            Comparator.comparing((HelmetCopy h) -> !session.player().equals(h.reservedFor))
-                .thenComparing(h -> !session.player().equals(h.holder))
-                .thenComparing(h -> h.tag))
+            Comparator.comparing((HelmetChoice c) -> c.note().isEmpty())
+                .thenComparing(HelmetChoice::tag))
         .limit(MOST)
         .toList();
   }
 
-  private static boolean isAdvised(FitSession session, HelmetCopy helmet) {
-    return session.advised().stream()
-        .anyMatch(a -> a.model().equals(helmet.model) && a.size().equals(helmet.size));
+  private static Optional<HelmetChoice> of(HelmetCopy helmet, FitSession session) {
+    String note = "";
+    if (helmet.isKeptFor(session.player())) {
+      note = "kept for this player";
+    } else if (session.player().equals(helmet.holder)) {
+      note = "this player has it";
+    } else if (session.advised().stream()
+        .noneMatch(a -> a.model().equals(helmet.model) && a.size().equals(helmet.size))) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new HelmetChoice(helmet.tag, Words.model(helmet.model), Words.size(helmet.size), note));
   }
 
   static String advised(FitSession session) {

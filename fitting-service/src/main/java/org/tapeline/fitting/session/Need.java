@@ -5,17 +5,28 @@ import java.util.Optional;
 /**
  * Something that a re-fit needs.
  *
- * @param kind {@code helmet} with model and size, or {@code part} with its item
+ * @param kind {@code helmet} with model and size, or {@code part} with its item; all are codes
  */
 public record Need(
     String kind, Optional<String> model, Optional<String> size, Optional<String> item) {
+  private static final String CODE = "[a-z0-9][a-z0-9:-]{0,59}";
 
+  /**
+   * @throws IllegalArgumentException for what cannot be looked for in stock
+   */
   public Need {
-    boolean helmet = kind.equals("helmet") && model.isPresent() && size.isPresent();
-    boolean part = kind.equals("part") && item.isPresent();
+    model = model == null ? Optional.empty() : model;
+    size = size == null ? Optional.empty() : size;
+    item = item == null ? Optional.empty() : item;
+    boolean helmet = "helmet".equals(kind) && coded(model) && coded(size) && item.isEmpty();
+    boolean part = "part".equals(kind) && coded(item) && model.isEmpty() && size.isEmpty();
     if (!helmet && !part) {
       throw new IllegalArgumentException("A need is a helmet with model and size, or a part");
     }
+  }
+
+  private static boolean coded(Optional<String> value) {
+    return value.filter(v -> v.matches(CODE)).isPresent();
   }
 
   public static Need helmet(String model, String size) {
@@ -26,8 +37,22 @@ public record Need(
     return new Need("part", Optional.empty(), Optional.empty(), Optional.of(item));
   }
 
+  public boolean isHelmet() {
+    return kind.equals("helmet");
+  }
+
   /** What it is, as one word: the same need of the same case has the same key. */
   public String key() {
-    return kind.equals("helmet") ? "helmet:" + model.get() + ":" + size.get() : item.get();
+    return isHelmet() ? "helmet:" + model.get() + ":" + size.get() : item.get();
+  }
+
+  /**
+   * The other way round.
+   *
+   * @throws IllegalArgumentException when the word is no need's key
+   */
+  public static Need ofKey(String key) {
+    String[] words = key.split(":");
+    return words.length == 3 && words[0].equals("helmet") ? helmet(words[1], words[2]) : part(key);
   }
 }

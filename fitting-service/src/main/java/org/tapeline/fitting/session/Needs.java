@@ -1,70 +1,69 @@
 package org.tapeline.fitting.session;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.tapeline.fitting.protocol.Protocol;
-import org.tapeline.fitting.protocol.Protocol.Check;
-import org.tapeline.fitting.session.FitSession.Helmet;
+import org.tapeline.fitting.protocol.Check;
+import org.tapeline.fitting.protocol.Otherwise;
+import org.tapeline.fitting.protocol.Otherwise.Helmet;
 
 /** What a re-fit needs, from the checks that failed. */
-final class Needs {
+public final class Needs {
   private Needs() {}
 
   /**
-   * One helmet at most, and each part once. A helmet that is itself at fault, or whose size is
-   * already the last of its model, is replaced by another of the same size.
+   * One helmet at most, and each part once. A part for a helmet that is not worn any more is not
+   * needed: where a helmet is needed it is the only need.
    *
    * @param sizes the sizes of the model, small to large
    */
-  static List<Need> of(FitSession state, List<Check> failed, List<String> sizes) {
+  public static List<Need> of(FitSession state, List<Check> failed, List<String> sizes) {
     Set<Need> parts = new LinkedHashSet<>();
-    List<Need> helmets = new ArrayList<>();
-    Optional<Helmet> now =
-        state
-            .helmet()
-            .or(
-                () ->
-                    state.advised().stream()
-                        .findFirst()
-                        .map(a -> new Helmet("", a.model(), a.size())));
+    Set<Helmet> helmets = new LinkedHashSet<>();
     for (Check check : failed) {
-      switch (check.need()) {
-        case JAW_PAD -> parts.add(Need.part("jaw-pad-20mm"));
-        case CHIN_STRAP -> parts.add(Need.part("chin-strap-medium"));
-        case HARDWARE_KIT -> parts.add(Need.part("hardware-kit"));
-        case SMALLER_HELMET, LARGER_HELMET, OTHER_HELMET ->
-            now.ifPresent(h -> helmets.add(helmet(h, step(state, check), sizes)));
-      }
+      Otherwise otherwise = check.otherwise(state.finding(check.id()));
+      otherwise.part().map(Need::part).ifPresent(parts::add);
+      otherwise.helmet().ifPresent(helmets::add);
     }
-    List<Need> needs = new ArrayList<>(helmets.stream().limit(1).toList());
-    needs.addAll(parts);
-    return needs;
+    // A helmet that is at fault and does not fit either is not replaced by one of its size.
+    return helmets.stream()
+        .min(Comparator.comparing(which -> which == Helmet.SAME))
+        .flatMap(which -> helmet(state, which, sizes))
+        .map(List::of)
+        .orElse(List.copyOf(parts));
   }
 
-  /** A finding that says loose or tight knows better than the check's ordinary direction. */
-  private static int step(FitSession state, Check check) {
-    String finding = state.answers().get(check.id()).finding().orElse("");
-    boolean changesSize = check.need() != Protocol.Need.OTHER_HELMET;
-    if (changesSize && finding.equals("loose")) {
-      return -1;
+  private static Optional<Need> helmet(FitSession state, Helmet which, List<String> sizes) {
+    Optional<FitSession.Helmet> on = state.helmet();
+    if (on.isEmpty()) {
+      return Optional.empty();
     }
-    if (changesSize && finding.equals("tight")) {
-      return 1;
-    }
-    return switch (check.need()) {
-      case SMALLER_HELMET -> -1;
-      case LARGER_HELMET -> 1;
-      case OTHER_HELMET, JAW_PAD, CHIN_STRAP, HARDWARE_KIT -> 0;
-    };
+    String model = on.get().model();
+    int now = sizes.indexOf(on.get().size());
+    Optional<Need> wanted =
+        switch (which) {
+          case SMALLER -> sized(model, now - 1, now, sizes);
+          case LARGER -> sized(model, now + 1, now, sizes);
+          case OTHER_MODEL -> Optional.empty();
+          case SAME -> Optional.of(Need.helmet(model, on.get().size()));
+        };
+    return wanted
+        .or(() -> advisedOfAnotherModel(state, model))
+        .or(() -> Optional.of(Need.helmet(model, on.get().size())));
   }
 
-  private static Need helmet(Helmet now, int step, List<String> sizes) {
-    int index = sizes.indexOf(now.size());
-    int wanted = index + step;
-    boolean exists = index >= 0 && wanted >= 0 && wanted < sizes.size();
-    return Need.helmet(now.model(), exists ? sizes.get(wanted) : now.size());
+  /** Where the model ends there is no such size, and nothing is guessed. */
+  private static Optional<Need> sized(String model, int wanted, int now, List<String> sizes) {
+    boolean exists = now >= 0 && wanted >= 0 && wanted < sizes.size();
+    return exists ? Optional.of(Need.helmet(model, sizes.get(wanted))) : Optional.empty();
+  }
+
+  private static Optional<Need> advisedOfAnotherModel(FitSession state, String model) {
+    return state.advised().stream()
+        .filter(a -> !a.model().equals(model))
+        .findFirst()
+        .map(a -> Need.helmet(a.model(), a.size()));
   }
 }

@@ -2,10 +2,14 @@ package org.tapeline.fitting.session;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Function;
 import org.tapeline.fitting.access.Caller;
 import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.place.Place;
@@ -14,6 +18,9 @@ import org.tapeline.fitting.problem.Problem.FieldError;
 import org.tapeline.fitting.roster.AdvisedSizeCopy;
 import org.tapeline.fitting.roster.ModelSize;
 import org.tapeline.fitting.roster.PlayerCopy;
+import org.tapeline.fitting.session.FitSessionCommand.KnownHelmet;
+import org.tapeline.fitting.session.FitSessionEvent.AdvisedSize;
+import org.tapeline.fitting.session.FitSessionEvent.Conditions;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
@@ -22,6 +29,8 @@ import org.tapeline.journal.DerivedId;
 /** Takes a fitter's commands, from pages and programs alike, and looks up the facts they need. */
 @ApplicationScoped
 public class SessionDesk {
+  private static final List<String> HAIR = List.of("usual", "short", "long", "braids");
+
   private final CommandLog commands;
   private final FitSessions sessions;
   private final Caller caller;
@@ -34,86 +43,69 @@ public class SessionDesk {
     this.clock = clock;
   }
 
-  /** Body of the command to open a session; the field is the player's own where none is given. */
-  public record OpenBody(String player, String field) {}
-
-  /** Body of the command to try a helmet. */
-  public record HelmetBody(String tag, String sizeLabel) {}
-
-  /** Body of the answer to a check. */
-  public record CheckBody(
-      String check, String result, Optional<String> finding, Optional<Double> valueMm) {}
-
-  /** Body of an adjustment. */
-  public record AdjustBody(String check, String remedy, Optional<String> item) {}
-
-  /** Body of a pass. */
-  public record PassBody(Optional<Double> airCelsius, Optional<String> hair) {}
-
-  /** Body of a fail; without needs they follow from the checks that failed. */
-  public record FailBody(List<Need> needs) {}
-
-  /** Body of giving up. */
-  public record AbandonBody(String why) {}
-
-  public Answer open(UUID id, OpenBody body) {
+  Answer open(UUID id, SessionBody.Open body) {
     return commands.once(
         id,
         "open-session",
-        body,
+        given(body),
         () -> {
-          PlayerCopy player = player(body.player());
-          String field =
-              body.field() == null || body.field().isBlank() ? player.field : body.field();
+          PlayerCopy player = player(text(body.player()));
+          String field = text(body.field()).isEmpty() ? player.field : text(body.field());
           mustWorkAt(field);
           UUID session = DerivedId.from(id, "session");
-          List<FitSessionEvent.AdvisedSize> advised =
-              AdvisedSizeCopy.of(player.player).stream()
-                  .filter(a -> a.size != null)
-                  .map(a -> new FitSessionEvent.AdvisedSize(a.model, a.size))
-                  .toList();
-          FitSession now =
-              sessions.handle(
+          FitSessionCommand.Open open =
+              new FitSessionCommand.Open(
                   session,
                   player.player,
-                  new FitSessionCommand.Open(
-                      session,
-                      player.player,
-                      field,
-                      player.team,
-                      caller.id(),
-                      advised,
-                      clock.instant()),
-                  Cause.command(id));
+                  field,
+                  player.team,
+                  caller.id(),
+                  advised(player),
+                  clock.instant());
+          FitSession now = sessions.handle(session, player.player, open, Cause.command(id));
           return Answer.of(201, SessionView.of(now));
         });
   }
 
-  public Answer tryHelmet(UUID id, UUID session, HelmetBody body) {
-    return on(
-        id,
-        session,
-        "try-helmet",
-        body,
-        state -> {
-          String tag = text(body.tag()).toUpperCase().replace(" ", "");
-          if (tag.isEmpty()) {
-            throw missing("tag", "Enter or scan the helmet's tag.");
-          }
-          Optional<HelmetCopy> known = HelmetCopy.<HelmetCopy>findByIdOptional(tag);
-          Optional<FitSessionCommand.KnownHelmet> helmet =
-              known
-                  .filter(h -> h.model != null)
-                  .map(
-                      h ->
-                          new FitSessionCommand.KnownHelmet(
-                              h.tag, h.model, h.size, h.place, h.refusalFor(state.player())));
-          return new FitSessionCommand.TryHelmet(
-              tag, helmet, text(body.sizeLabel()), clock.instant());
-        });
+  private static List<AdvisedSize> advised(PlayerCopy player) {
+    return AdvisedSizeCopy.of(player.player).stream()
+        .filter(a -> a.size != null)
+        .map(a -> new AdvisedSize(a.model, a.size))
+        .toList();
   }
 
-  public Answer check(UUID id, UUID session, CheckBody body) {
+  Answer tryHelmet(UUID id, UUID session, SessionBody.Helmet body) {
+    return on(id, session, "try-helmet", body, state -> helmet(state, body));
+  }
+
+  private FitSessionCommand helmet(FitSession state, SessionBody.Helmet body) {
+    String tag = text(body.tag()).toUpperCase(Locale.ROOT).replace(" ", "");
+    if (tag.isEmpty()) {
+      throw wrong("tag", "Enter or scan the helmet's tag.");
+    }
+    String size = text(body.sizeLabel()).toLowerCase(Locale.ROOT).replace(' ', '-');
+    if (size.isEmpty()) {
+      throw wrong("sizeLabel", "Read the size on the label inside the shell and enter it.");
+    }
+    return new FitSessionCommand.TryHelmet(tag, known(state, tag), size, clock.instant());
+  }
+
+  private Optional<KnownHelmet> known(FitSession state, String tag) {
+    return HelmetCopy.locked(tag)
+        .map(
+            h ->
+                new KnownHelmet(
+                    h.tag, h.model, h.size, h.place, h.refusalFor(state.player(), today(state))));
+  }
+
+  /** The day at the field. */
+  LocalDate today(FitSession state) {
+    Place place = Place.findById(state.field());
+    return LocalDate.ofInstant(
+        clock.instant(), place == null ? ZoneOffset.UTC : ZoneId.of(place.zone));
+  }
+
+  Answer check(UUID id, UUID session, SessionBody.Answered body) {
     return on(
         id,
         session,
@@ -122,18 +114,19 @@ public class SessionDesk {
         state -> {
           boolean pass = "pass".equals(body.result());
           if (!pass && !"fail".equals(body.result())) {
-            throw missing("result", "Answer with pass or fail.");
+            throw wrong("result", "Answer with pass or fail.");
           }
           return new FitSessionCommand.RecordCheck(
               text(body.check()),
               pass,
-              given(body.finding()),
-              given(body.valueMm()),
+              opt(body.axis()),
+              opt(body.finding()),
+              opt(body.valueMm()),
               clock.instant());
         });
   }
 
-  public Answer adjust(UUID id, UUID session, AdjustBody body) {
+  Answer adjust(UUID id, UUID session, SessionBody.Adjusted body) {
     return on(
         id,
         session,
@@ -141,43 +134,54 @@ public class SessionDesk {
         body,
         state ->
             new FitSessionCommand.Adjust(
-                text(body.check()), text(body.remedy()), given(body.item()), clock.instant()));
+                text(body.check()), text(body.remedy()), opt(body.item()), clock.instant()));
   }
 
-  public Answer pass(UUID id, UUID session, PassBody body) {
+  Answer pass(UUID id, UUID session, SessionBody.Passed body) {
     return on(
         id,
         session,
         "pass",
         body,
-        state -> {
-          Place place = Place.findById(state.field());
-          Optional<Double> altitude = Optional.ofNullable(place).map(p -> p.altitudeM);
-          return new FitSessionCommand.Pass(
-              new FitSessionEvent.Conditions(given(body.airCelsius()), altitude, hair(body.hair())),
-              clock.instant());
-        });
+        state ->
+            new FitSessionCommand.Pass(
+                state.helmet().flatMap(h -> known(state, h.tag())),
+                body.parts() == null ? List.of() : body.parts(),
+                conditions(state, body),
+                FitSessionRow.lastFailed(state.player()),
+                clock.instant()));
   }
 
-  public Answer fail(UUID id, UUID session, FailBody body) {
+  private static Conditions conditions(FitSession state, SessionBody.Passed body) {
+    Optional<Double> air = opt(body.airCelsius());
+    if (air.filter(c -> !(c >= -40 && c <= 60)).isPresent()) {
+      throw wrong("airCelsius", "Air temperature from -40 to 60 degrees Celsius.");
+    }
+    Optional<String> hair = opt(body.hair()).filter(h -> !h.isBlank());
+    if (hair.filter(h -> !HAIR.contains(h)).isPresent()) {
+      throw wrong("hair", "One of " + String.join(", ", HAIR) + ".");
+    }
+    Place place = Place.findById(state.field());
+    return new Conditions(air, Optional.ofNullable(place).map(p -> p.altitudeM), hair);
+  }
+
+  Answer fail(UUID id, UUID session, SessionBody.Failed body) {
     return on(
         id,
         session,
         "fail",
         body,
-        state -> {
-          String model =
-              state
-                  .helmet()
-                  .map(FitSession.Helmet::model)
-                  .or(() -> state.advised().stream().findFirst().map(a -> a.model()))
-                  .orElse("");
-          List<Need> needs = body.needs() == null ? List.of() : body.needs();
-          return new FitSessionCommand.Fail(needs, ModelSize.of(model), clock.instant());
-        });
+        state ->
+            new FitSessionCommand.Fail(
+                body.needs() == null ? List.of() : body.needs(), sizes(state), clock.instant()));
   }
 
-  public Answer abandon(UUID id, UUID session, AbandonBody body) {
+  /** The sizes of the helmet's model, small to large. */
+  static List<String> sizes(FitSession state) {
+    return state.helmet().map(h -> ModelSize.of(h.model())).orElse(List.of());
+  }
+
+  Answer abandon(UUID id, UUID session, SessionBody.Abandoned body) {
     return on(
         id,
         session,
@@ -186,23 +190,20 @@ public class SessionDesk {
         state -> new FitSessionCommand.Abandon(text(body.why()), clock.instant()));
   }
 
-  /** What the command is, given the session. */
-  private interface Making {
-    FitSessionCommand of(FitSession state);
-  }
-
-  private Answer on(UUID id, UUID session, String name, Object body, Making making) {
+  private Answer on(
+      UUID id,
+      UUID session,
+      String name,
+      Object body,
+      Function<FitSession, FitSessionCommand> command) {
     return commands.once(
         id,
         name + "/" + session,
-        body == null ? Map.of() : body,
+        given(body),
         () -> {
           FitSession state = own(session);
-          if (body == null) {
-            throw missing("body", "Send a JSON body.");
-          }
           FitSession now =
-              sessions.handle(session, state.player(), making.of(state), Cause.command(id));
+              sessions.handle(session, state.player(), command.apply(state), Cause.command(id));
           return Answer.of(200, SessionView.of(now));
         });
   }
@@ -210,7 +211,7 @@ public class SessionDesk {
   /**
    * @throws Problem when there is no such session or it is at another field
    */
-  public FitSession own(UUID session) {
+  FitSession own(UUID session) {
     FitSession state = sessions.load(session);
     if (state.status() == FitSession.Status.NOT_OPENED) {
       throw Problem.notFound("There is no such session. Open one from the player's page.");
@@ -220,32 +221,26 @@ public class SessionDesk {
   }
 
   private static PlayerCopy player(String reference) {
-    return PlayerCopy.find(text(reference))
-        .filter(p -> p.field != null && p.onRoster)
-        .orElseThrow(
-            () -> Problem.notFound("No player " + text(reference) + " is on the roster here."));
+    return PlayerCopy.find(reference)
+        .filter(PlayerCopy::playsHere)
+        .orElseThrow(() -> Problem.notFound("No player " + reference + " is on the roster here."));
   }
 
   private void mustWorkAt(String field) {
     if (!caller.mayWorkAt(field)) {
-      throw new Problem(
-          403,
-          "other-field",
-          "Not your field",
-          "You do not work at the field " + field + ".",
-          List.of());
+      throw Problem.otherField("You do not work at the field " + field + ".");
     }
   }
 
-  private static Optional<String> hair(Optional<String> hair) {
-    Optional<String> given = given(hair).filter(h -> !h.isBlank());
-    if (given.isPresent() && !List.of("usual", "short", "long", "braids").contains(given.get())) {
-      throw missing("hair", "One of usual, short, long and braids.");
+  private static Object given(Object body) {
+    if (body == null) {
+      throw Problem.badRequest(
+          "body-missing", "Send a JSON body; {} where nothing has to be said.");
     }
-    return given;
+    return body;
   }
 
-  private static <T> Optional<T> given(Optional<T> value) {
+  private static <T> Optional<T> opt(Optional<T> value) {
     return value == null ? Optional.empty() : value;
   }
 
@@ -253,7 +248,7 @@ public class SessionDesk {
     return value == null ? "" : value.strip();
   }
 
-  private static Problem missing(String field, String message) {
+  private static Problem wrong(String field, String message) {
     return new Problem(
         422, "entry", "Not recorded", message, List.of(new FieldError(field, message)));
   }

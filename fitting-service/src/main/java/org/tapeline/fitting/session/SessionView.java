@@ -1,16 +1,27 @@
 package org.tapeline.fitting.session;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 
-/** A session for programs. */
+/**
+ * A session for programs.
+ *
+ * @param status open, passed, failed or abandoned
+ * @param tag the helmet on the head; {@code null} for none
+ * @param answers the answers that count now, by check: pass or fail
+ * @param parts the parts that the adjustments put into the helmet
+ */
 public record SessionView(
     UUID session,
     UUID player,
     String status,
     String field,
+    String fitter,
+    String protocol,
+    int protocolVersion,
     List<FitSessionEvent.AdvisedSize> advised,
     String tag,
     Map<String, String> answers,
@@ -22,8 +33,11 @@ public record SessionView(
     return new SessionView(
         s.session(),
         s.player(),
-        s.status().name().toLowerCase(),
+        s.status().name().toLowerCase(Locale.ROOT),
         s.field(),
+        s.fitter(),
+        s.protocol(),
+        s.protocolVersion(),
         s.advised(),
         s.helmet().map(FitSession.Helmet::tag).orElse(null),
         answers,

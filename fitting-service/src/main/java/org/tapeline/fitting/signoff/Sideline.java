@@ -4,15 +4,23 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.tapeline.fitting.helmet.HelmetCopy;
+import org.tapeline.fitting.helmet.UnreadHelmets;
 import org.tapeline.fitting.place.Place;
+import org.tapeline.fitting.recheck.RecheckPlans;
 import org.tapeline.fitting.roster.PlayerCopy;
+import org.tapeline.fitting.roster.Words;
 import org.tapeline.journal.Freshness;
 
 /** Who may take the field in which helmet, as far as that is known right now. */
@@ -20,65 +28,102 @@ import org.tapeline.journal.Freshness;
 public class Sideline {
   private final Freshness freshness;
   private final Clock clock;
+  private final RecheckPlans plans;
+  private final UnreadHelmets unread;
   private final Duration oldestPicture;
 
   Sideline(
       Freshness freshness,
       Clock clock,
+      RecheckPlans plans,
+      UnreadHelmets unread,
       @ConfigProperty(name = "tapeline.sideline.oldest-picture", defaultValue = "PT10S")
           Duration oldestPicture) {
     this.freshness = freshness;
     this.clock = clock;
+    this.plans = plans;
+    this.unread = unread;
     this.oldestPicture = oldestPicture;
   }
 
-  /** A line of the list. */
+  /**
+   * A line of the list.
+   *
+   * @param tag the helmet of the sign-off that holds; empty when there is none
+   */
   public record Line(
       UUID player, String name, String number, String team, String tag, WearState state) {}
 
-  public List<Line> team(String team) {
-    return PlayerCopy.ofTeam(team).stream().map(this::line).toList();
-  }
-
-  /** One player; the name is that of the local copy. */
+  /** One player. */
   public Line line(PlayerCopy player) {
-    SignOffRow row = SignOffRow.findById(player.player);
-    String tag = row == null || !row.state.equals("signed-off") ? "" : row.tag;
-    return new Line(
-        player.player, player.name(), player.number, player.team, tag, state(player, row));
+    return lines(List.of(player)).getFirst();
   }
 
-  private WearState state(PlayerCopy player, SignOffRow row) {
+  /** In the order of the players. */
+  public List<Line> lines(List<PlayerCopy> players) {
+    Map<UUID, SignOffRow> words =
+        SignOffRow.of(players.stream().map(p -> p.player).toList()).stream()
+            .collect(Collectors.toMap(row -> row.player, Function.identity()));
+    Set<String> tags = words.values().stream().map(row -> row.tag).collect(Collectors.toSet());
+    Known known =
+        new Known(
+            freshness.caughtUpAt(),
+            words,
+            HelmetCopy.ofTags(tags).stream()
+                .collect(Collectors.toMap(h -> h.tag, Function.identity())),
+            unread.among(tags));
+    return players.stream().map(player -> line(player, known)).toList();
+  }
+
+  /** What is known at this moment; the freshness is asked for first, so that it is not too late. */
+  private record Known(
+      Optional<Instant> caughtUpAt,
+      Map<UUID, SignOffRow> words,
+      Map<String, HelmetCopy> helmets,
+      Set<String> unread) {}
+
+  private Line line(PlayerCopy player, Known known) {
+    SignOffRow word = known.words().get(player.player);
     Instant now = clock.instant();
-    Optional<Instant> caughtUp = freshness.caughtUpAt();
-    if (caughtUp.isEmpty() || caughtUp.get().plus(oldestPicture).isBefore(now)) {
-      return WearState.notKnown(caughtUp.map(at -> said(at, player.field)));
-    }
-    return WearState.of(Optional.ofNullable(row).map(r -> facts(r)), now);
+    Place place = player.field == null ? null : Place.findById(player.field);
+    ZoneId zone = place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
+    WearState state =
+        WearRules.state(
+            Optional.ofNullable(word).map(Sideline::word),
+            Optional.ofNullable(word)
+                .map(row -> known.helmets().get(row.tag))
+                .map(h -> helmet(h, known)),
+            new WearRules.Picture(
+                known.caughtUpAt(),
+                oldestPicture,
+                known.caughtUpAt().map(at -> Words.time(at, zone)).orElse("")),
+            plans.inForce(),
+            now,
+            LocalDate.ofInstant(now, zone));
+    boolean holds = word != null && word.state.equals(SignOff.SIGNED_OFF);
+    return new Line(
+        player.player, player.name(), player.number, player.team, holds ? word.tag : "", state);
   }
 
-  private static WearState.Facts facts(SignOffRow row) {
-    HelmetCopy helmet = HelmetCopy.findById(row.tag);
-    boolean inService = helmet != null && helmet.inService();
-    // Until inventory has issued the helmet the holder is still the one before, or nobody.
-    boolean elsewhere =
-        helmet != null
-            && helmet.state.equals("issued")
-            && helmet.holder != null
-            && !helmet.holder.equals(row.player);
-    return new WearState.Facts(
-        Optional.of(row.state), Optional.ofNullable(row.why), row.at, inService, elsewhere);
+  private static WearRules.Word word(SignOffRow row) {
+    return new WearRules.Word(row.player, row.state, row.why == null ? "" : row.why, row.at);
   }
 
-  private static String said(Instant at, String field) {
-    Place place = field == null ? null : Place.findById(field);
-    ZoneId zone = place == null ? ZoneId.of("UTC") : ZoneId.of(place.zone);
-    return DateTimeFormatter.ofPattern("HH:mm").format(at.atZone(zone))
-        + (place == null ? " UTC" : "");
+  private static WearRules.Helmet helmet(HelmetCopy row, Known known) {
+    return new WearRules.Helmet(
+        row.state,
+        Optional.ofNullable(row.holder),
+        Optional.ofNullable(row.certifiedUntil),
+        Optional.ofNullable(row.returnedAt),
+        !known.unread().contains(row.tag));
   }
 
   /** Up to when the list is true; empty when that is not known. */
   public Optional<Instant> asOf() {
     return freshness.caughtUpAt();
+  }
+
+  public Duration oldestPicture() {
+    return oldestPicture;
   }
 }

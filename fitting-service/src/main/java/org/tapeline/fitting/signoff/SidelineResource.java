@@ -13,10 +13,15 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestStreamElementType;
 import org.tapeline.fitting.access.Caller;
 import org.tapeline.fitting.problem.Problem;
@@ -27,13 +32,15 @@ import org.tapeline.journal.Transactions;
 @Path("/")
 @RolesAllowed({"coach", "fitter", "equipment-manager"})
 public class SidelineResource {
-  private static final Duration LOOK_AGAIN = Duration.ofSeconds(1);
+  private static final Duration LOOK_AGAIN = Duration.ofSeconds(2);
 
   private final Sideline sideline;
   private final Caller caller;
   private final Transactions transactions;
+  private final Clock clock;
 
-  SidelineResource(Sideline sideline, Caller caller, Transactions transactions) {
+  SidelineResource(Sideline sideline, Caller caller, Transactions transactions, Clock clock) {
+    this.clock = clock;
     this.sideline = sideline;
     this.caller = caller;
     this.transactions = transactions;
@@ -44,22 +51,18 @@ public class SidelineResource {
     private Templates() {}
 
     static native TemplateInstance sideline(
-        List<String> teams, String team, List<Sideline.Line> lines);
+        List<String> teams, String team, List<Sideline.Line> lines, String at, long oldestSeconds);
 
-    static native TemplateInstance lines(List<Sideline.Line> lines);
+    static native TemplateInstance lines(List<Sideline.Line> lines, String at);
   }
 
   /** The list of a team and up to when it is true. */
   public record TeamList(String team, Optional<Instant> asOf, List<Sideline.Line> players) {}
 
-  @GET
-  @Path("/api/sideline")
-  @Produces(MediaType.APPLICATION_JSON)
-  @RunOnVirtualThread
-  @Transactional
-  public TeamList json(@QueryParam("team") String team) {
-    String own = ownTeam(team);
-    return new TeamList(own, sideline.asOf(), sideline.team(own));
+  TeamList json(String team) {
+    List<PlayerCopy> own = ownPlayers();
+    String chosen = chosen(team, teams(own));
+    return new TeamList(chosen, sideline.asOf(), sideline.lines(of(chosen, own)));
   }
 
   @GET
@@ -68,43 +71,79 @@ public class SidelineResource {
   @RunOnVirtualThread
   @Transactional
   public String page(@QueryParam("team") String team) {
-    List<String> teams = ownTeams();
-    String chosen =
-        team == null || team.isBlank() ? teams.stream().findFirst().orElse("") : ownTeam(team);
-    return Templates.sideline(teams, chosen, chosen.isEmpty() ? List.of() : sideline.team(chosen))
+    List<PlayerCopy> own = ownPlayers();
+    List<String> teams = teams(own);
+    String chosen = chosen(team, teams);
+    return Templates.sideline(
+            teams,
+            chosen,
+            sideline.lines(of(chosen, own)),
+            now(),
+            sideline.oldestPicture().toSeconds())
         .render();
   }
 
-  /** Looks again every second and sends the list when it has changed, its age included. */
+  /**
+   * Sends the list again and again, changed or not: a page that hears nothing for longer than a
+   * picture may be old knows by that that it must not show "may wear" any more.
+   */
   @GET
   @Path("/sideline/live")
   @Produces(MediaType.SERVER_SENT_EVENTS)
   @RestStreamElementType(MediaType.TEXT_HTML)
   @Blocking
   public Multi<String> live(@QueryParam("team") String team) {
-    String own = transactions.required(c -> ownTeam(team));
+    Set<UUID> seen =
+        transactions.required(
+            c -> {
+              List<PlayerCopy> own = ownPlayers();
+              return of(chosen(team, teams(own)), own).stream()
+                  .map(p -> p.player)
+                  .collect(Collectors.toSet());
+            });
+    if (seen.isEmpty()) {
+      return Multi.createFrom().empty();
+    }
     return Multi.createFrom()
         .ticks()
         .every(LOOK_AGAIN)
         .onOverflow()
         .drop()
         .emitOn(Infrastructure.getDefaultExecutor())
-        .map(tick -> transactions.required(c -> Templates.lines(sideline.team(own)).render()))
-        .skip()
-        .repetitions();
+        .map(tick -> transactions.required(c -> fragment(seen)));
   }
 
-  private List<String> ownTeams() {
+  private String fragment(Set<UUID> seen) {
+    List<PlayerCopy> players = PlayerCopy.onRosterAmong(seen);
+    return Templates.lines(sideline.lines(players), now()).render();
+  }
+
+  private String now() {
+    return clock.instant().truncatedTo(ChronoUnit.SECONDS).toString();
+  }
+
+  /** Those of own teams, and for a fitter those of own fields. */
+  private List<PlayerCopy> ownPlayers() {
     return PlayerCopy.onRoster().stream()
         .filter(p -> caller.mayFollow(p.team) || caller.mayWorkAt(p.field))
-        .map(p -> p.team)
-        .distinct()
         .toList();
   }
 
-  private String ownTeam(String team) {
-    String wanted = team == null ? "" : team.strip();
-    if (caller.mayFollow(wanted) || ownTeams().contains(wanted)) {
+  private static List<String> teams(List<PlayerCopy> own) {
+    return own.stream().map(p -> p.team).distinct().toList();
+  }
+
+  private static List<PlayerCopy> of(String team, List<PlayerCopy> own) {
+    return own.stream().filter(p -> p.team.equals(team)).toList();
+  }
+
+  /** The team asked for; where none is, the first of the own ones. */
+  private String chosen(String team, List<String> own) {
+    if (team == null || team.isBlank()) {
+      return own.stream().findFirst().orElse("");
+    }
+    String wanted = team.strip();
+    if (caller.mayFollow(wanted) || own.contains(wanted)) {
       return wanted;
     }
     throw new Problem(

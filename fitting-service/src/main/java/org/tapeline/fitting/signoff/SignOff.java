@@ -3,9 +3,6 @@ package org.tapeline.fitting.signoff;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
-import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
-import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
-import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
 
 /**
  * The sign-off of a player as its events tell.
@@ -15,16 +12,14 @@ import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
 public record SignOff(Optional<Live> live) {
 
   /** A sign-off that was not taken back. */
-  public record Live(UUID session, String tag, String model, String size, Instant at) {}
+  public record Live(
+      UUID player, UUID session, String tag, String model, String size, Instant at) {}
 
-  public static final SignOff NEVER = new SignOff(Optional.empty());
+  /** The words by which the newest event on a sign-off is kept. */
+  public static final String SIGNED_OFF = "signed-off";
 
-  public static SignOff evolve(SignOff state, SignOffEvent event) {
-    return switch (event) {
-      case SignedOff e ->
-          new SignOff(Optional.of(new Live(e.session(), e.tag(), e.model(), e.size(), e.at())));
-      case SignOffWithdrawn e -> NEVER;
-      case SignOffLapsed e -> NEVER;
-    };
-  }
+  public static final String WITHDRAWN = "withdrawn";
+  public static final String LAPSED = "lapsed";
+
+  public static final SignOff NONE = new SignOff(Optional.empty());
 }

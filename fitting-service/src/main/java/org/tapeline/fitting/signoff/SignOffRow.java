@@ -5,8 +5,12 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
+import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
+import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
+import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
 
 /** The newest word on a player's sign-off. */
 @Entity
@@ -18,20 +22,36 @@ public class SignOffRow extends PanacheEntityBase {
   public String tag;
   public String model;
   public String size;
+  public String fitter;
   public String why;
   public Instant at;
 
-  void signedOff(SignOffEvent.SignedOff e) {
-    state = "signed-off";
+  static void show(SignOffEvent event) {
+    SignOffRow row = findById(event.player());
+    if (row == null) {
+      row = new SignOffRow();
+      row.player = event.player();
+    }
+    switch (event) {
+      case SignedOff e -> row.signedOff(e);
+      case SignOffWithdrawn e -> row.ended(SignOff.WITHDRAWN, e.why(), e.at());
+      case SignOffLapsed e -> row.ended(SignOff.LAPSED, e.why(), e.at());
+    }
+    row.persistAndFlush();
+  }
+
+  private void signedOff(SignedOff e) {
+    state = SignOff.SIGNED_OFF;
     session = e.session();
     tag = e.tag();
     model = e.model();
     size = e.size();
+    fitter = e.fitter();
     why = null;
     at = e.at();
   }
 
-  void ended(String newState, String because, Instant when) {
+  private void ended(String newState, String because, Instant when) {
     state = newState;
     why = because;
     at = when;
@@ -40,5 +60,9 @@ public class SignOffRow extends PanacheEntityBase {
   /** Who is signed off in that helmet. */
   public static List<SignOffRow> liveOn(String tag) {
     return list("tag = ?1 and state = 'signed-off'", tag);
+  }
+
+  static List<SignOffRow> of(Collection<UUID> players) {
+    return players.isEmpty() ? List.of() : list("player in ?1", players);
   }
 }

@@ -1,14 +1,12 @@
 package org.tapeline.fitting.signoff;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.fitting.session.FitSessionEvent.FitPassed;
-import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
-import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
-import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
+import org.tapeline.fitting.signoff.SignOffCommand.SignOffPlayer;
+import org.tapeline.fitting.signoff.SignOffCommand.WithdrawHelmet;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.RecordedEvent;
@@ -23,62 +21,56 @@ public class SignOffs {
     this.journal = journal;
   }
 
-  /** A passed fit check is the sign-off. */
+  /**
+   * A passed fit check is the sign-off. A helmet is signed off for one player: whoever had it
+   * before has it no longer.
+   */
   public void signOff(FitPassed p, Cause cause) {
-    append(
+    for (SignOffRow row : SignOffRow.liveOn(p.tag())) {
+      if (!row.player.equals(p.player())) {
+        handle(row.player, new WithdrawHelmet(p.tag(), "handed-on", p.at()), cause);
+      }
+    }
+    SignOffRow.getEntityManager().flush();
+    handle(
         p.player(),
-        new SignedOff(
+        new SignOffPlayer(
             p.player(), p.session(), p.tag(), p.model(), p.size(), p.field(), p.fitter(), p.at()),
-        cause.step("sign-off"));
+        cause);
+  }
+
+  /**
+   * Decides and records.
+   *
+   * @return the sign-off that held before, if the command ended it
+   */
+  public Optional<SignOff.Live> handle(UUID player, SignOffCommand command, Cause cause) {
+    StreamName stream = StreamName.of("signoff", player, player);
+    List<RecordedEvent> history = journal.load(stream);
+    SignOff state = fold(history);
+    List<SignOffEvent> events = SignOffDecider.decide(state, command);
+    if (events.isEmpty()) {
+      return Optional.empty();
+    }
+    journal.append(
+        stream,
+        history.size(),
+        events.stream().map(e -> (Record) e).toList(),
+        cause.step(cause.step() + "/sign-off"));
+    events.forEach(SignOffRow::show);
+    return state.live();
   }
 
   /** The sign-off that holds. */
   public Optional<SignOff.Live> live(UUID player) {
-    return state(journal.load(stream(player))).live();
+    return fold(journal.load(StreamName.of("signoff", player, player))).live();
   }
 
-  /**
-   * Withdraws the sign-off, if there is one.
-   *
-   * @return what was withdrawn
-   */
-  public Optional<SignOff.Live> withdraw(UUID player, String why, Instant at, Cause cause) {
-    Optional<SignOff.Live> live = live(player);
-    live.ifPresent(
-        l ->
-            append(player, new SignOffWithdrawn(player, l.tag(), why, at), cause.step("withdraw")));
-    return live;
-  }
-
-  private void append(UUID player, SignOffEvent event, Cause cause) {
-    List<RecordedEvent> history = journal.load(stream(player));
-    journal.append(stream(player), history.size(), List.of((Record) event), cause);
-    show(event);
-  }
-
-  private static SignOff state(List<RecordedEvent> history) {
-    SignOff state = SignOff.NEVER;
+  private static SignOff fold(List<RecordedEvent> history) {
+    SignOff state = SignOff.NONE;
     for (RecordedEvent event : history) {
-      state = SignOff.evolve(state, (SignOffEvent) event.data());
+      state = SignOffDecider.evolve(state, (SignOffEvent) event.data());
     }
     return state;
-  }
-
-  private static StreamName stream(UUID player) {
-    return StreamName.of("signoff", player, player);
-  }
-
-  private static void show(SignOffEvent event) {
-    SignOffRow row = SignOffRow.findById(event.player());
-    if (row == null) {
-      row = new SignOffRow();
-      row.player = event.player();
-    }
-    switch (event) {
-      case SignedOff e -> row.signedOff(e);
-      case SignOffWithdrawn e -> row.ended("withdrawn", e.why(), e.at());
-      case SignOffLapsed e -> row.ended("lapsed", e.why(), e.at());
-    }
-    row.persist();
   }
 }

@@ -1,0 +1,51 @@
+package org.tapeline.fitting.overview;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.tapeline.fitting.refit.RefitView;
+import org.tapeline.fitting.roster.AdvisedSizeCopy;
+import org.tapeline.fitting.roster.Words;
+import org.tapeline.fitting.signoff.WearState;
+
+/**
+ * A player with all that a fitter needs to know.
+ *
+ * @param tag the helmet of the sign-off that holds; empty for none
+ * @param openSession a fit session that can be gone on with
+ * @param asOf when this was asked: a page that stays open does not change by itself
+ */
+public record PlayerView(
+    UUID player,
+    String number,
+    String name,
+    String team,
+    String field,
+    WearState state,
+    String tag,
+    List<Advice> advice,
+    Optional<RefitView> refit,
+    Optional<UUID> openSession,
+    Instant asOf) {
+
+  /** The size that sizing advises; empty for no size of that model. */
+  public record Advice(
+      String model, Optional<String> size, Optional<String> second, String reason) {
+    static Advice of(AdvisedSizeCopy row) {
+      return new Advice(
+          row.model, Optional.ofNullable(row.size), Optional.ofNullable(row.second), row.reason);
+    }
+
+    public String said() {
+      return Words.model(model) + ": " + size.map(Words::size).orElse("no size fits");
+    }
+  }
+
+  /** The re-fit in few words. */
+  public String refitSaid() {
+    return refit
+        .map(c -> c.booking().isPresent() ? c.bookedSaid() : "waits for a fit day")
+        .orElse("");
+  }
+}
