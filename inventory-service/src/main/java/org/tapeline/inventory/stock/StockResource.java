@@ -1,7 +1,5 @@
 package org.tapeline.inventory.stock;
 
-import io.quarkus.qute.CheckedTemplate;
-import io.quarkus.qute.TemplateInstance;
 import io.smallrye.common.annotation.RunOnVirtualThread;
 import jakarta.annotation.security.RolesAllowed;
 import jakarta.ws.rs.GET;
@@ -11,10 +9,9 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.tapeline.inventory.database.Database;
-import org.tapeline.inventory.place.Places;
 
-/** Parts by place and item, as JSON and as a page. */
-@Path("/")
+/** Parts by place and item, as JSON. */
+@Path("/api/stock")
 @RolesAllowed({"equipment-manager", "warehouse"})
 @RunOnVirtualThread
 public class StockResource {
@@ -32,11 +29,9 @@ public class StockResource {
       """;
 
   private final Database database;
-  private final Places places;
 
-  StockResource(Database database, Places places) {
+  StockResource(Database database) {
     this.database = database;
-    this.places = places;
   }
 
   /**
@@ -52,15 +47,7 @@ public class StockResource {
     }
   }
 
-  @CheckedTemplate(basePath = "stock")
-  static class Templates {
-    private Templates() {}
-
-    static native TemplateInstance list(List<Places.Place> places, String place, List<Line> lines);
-  }
-
   @GET
-  @Path("/api/stock")
   @Produces(MediaType.APPLICATION_JSON)
   public List<Line> json(@QueryParam("place") String place) {
     String wanted = place == null ? "" : place;
@@ -75,13 +62,5 @@ public class StockResource {
                 row.getInt("kept")),
         wanted,
         wanted);
-  }
-
-  @GET
-  @Path("/stock")
-  @Produces(MediaType.TEXT_HTML)
-  public String page(@QueryParam("place") String place) {
-    String wanted = place == null ? "" : place;
-    return Templates.list(places.all(), wanted, json(wanted)).render();
   }
 }
