@@ -28,7 +28,7 @@ final class RefitRules {
    */
   static boolean covers(List<Need> open, Ask ask) {
     boolean same = new HashSet<>(open).equals(new HashSet<>(ask.needs()));
-    return same || !ask.byFitter() && open.stream().anyMatch(Need::isHelmet);
+    return same || !ask.byFitter() && open.stream().anyMatch(Need::needsHelmet);
   }
 
   /** When a need is there; empty while that is not known. */

@@ -34,7 +34,7 @@ public record RefitView(
       Need need, Optional<String> tag, Optional<Instant> arrivesAt, boolean missing) {
     public String said() {
       String what =
-          need.isHelmet()
+          need.needsHelmet()
               ? Words.model(need.model().get()) + " " + Words.size(need.size().get())
               : Words.item(need.item().get());
       return what + tag.map(t -> " (" + t + " is kept)").orElse(missing ? " (ordered)" : "");

@@ -37,13 +37,13 @@ public record Need(
     return new Need("part", Optional.empty(), Optional.empty(), Optional.of(item));
   }
 
-  public boolean isHelmet() {
+  public boolean needsHelmet() {
     return kind.equals("helmet");
   }
 
   /** What it is, as one word: the same need of the same case has the same key. */
   public String key() {
-    return isHelmet() ? "helmet:" + model.get() + ":" + size.get() : item.get();
+    return needsHelmet() ? "helmet:" + model.get() + ":" + size.get() : item.get();
   }
 
   /**

@@ -120,7 +120,7 @@ class SessionScreens {
   }
 
   private static String said(Need need) {
-    return need.isHelmet()
+    return need.needsHelmet()
         ? Words.model(need.model().get()) + " " + Words.size(need.size().get())
         : Words.item(need.item().get());
   }
