@@ -24,12 +24,12 @@ public record Need(
     }
   }
 
-  public boolean isHelmet() {
+  public boolean ofHelmet() {
     return kind.equals("helmet");
   }
 
   /** What it is, as one word: {@code helmet:<model>:<size>} or the part's code. */
   public String key() {
-    return isHelmet() ? "helmet:" + model.get() + ":" + size.get() : item.get();
+    return ofHelmet() ? "helmet:" + model.get() + ":" + size.get() : item.get();
   }
 }

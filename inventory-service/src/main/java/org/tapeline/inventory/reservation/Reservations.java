@@ -94,8 +94,8 @@ public class Reservations {
 
   private static Wanted wanted(Open open) {
     Need need = open.need();
-    Optional<String> model = need.isHelmet() ? need.model() : Optional.empty();
-    Optional<String> size = need.isHelmet() ? need.size() : Optional.empty();
+    Optional<String> model = need.ofHelmet() ? need.model() : Optional.empty();
+    Optional<String> size = need.ofHelmet() ? need.size() : Optional.empty();
     return new Wanted(
         open.field(), need.key(), model, size, new Waits(open.refitCase(), need.key()));
   }

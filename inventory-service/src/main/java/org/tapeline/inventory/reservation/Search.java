@@ -46,7 +46,7 @@ public class Search {
    * @param not the tag of a helmet, or the code of a place, that will not do; may be empty
    */
   Optional<Found> best(Need need, UUID refitCase, String field, LocalDate today, String not) {
-    return need.isHelmet() ? helmet(need, refitCase, field, today, not) : part(need, field, not);
+    return need.ofHelmet() ? helmet(need, refitCase, field, today, not) : part(need, field, not);
   }
 
   private Optional<Found> helmet(

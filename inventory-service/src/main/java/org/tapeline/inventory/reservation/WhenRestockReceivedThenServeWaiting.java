@@ -25,16 +25,16 @@ public class WhenRestockReceivedThenServeWaiting implements RestockWatch {
 
   @Override
   public void arrived(Restock restock, List<Waits> causes, boolean usable, Cause cause) {
-    if (restock.isTransfer() && usable) {
+    if (restock.betweenPlaces() && usable) {
       causes.forEach(
           w -> store.arrived(w.refitCase(), w.needKey(), restock.place(), clock.instant()));
       return;
     }
-    if (restock.isTransfer()) {
+    if (restock.betweenPlaces()) {
       release(restock, causes, "damaged", cause);
       return;
     }
-    if (!restock.isHelmet()) {
+    if (!restock.ofHelmet()) {
       reservations.serve(restock.item(), cause);
     }
     causes.stream()
@@ -45,7 +45,7 @@ public class WhenRestockReceivedThenServeWaiting implements RestockWatch {
 
   @Override
   public void cancelled(Restock restock, List<Waits> causes, Cause cause) {
-    if (restock.isTransfer()) {
+    if (restock.betweenPlaces()) {
       release(restock, causes, "transfer-cancelled", cause);
     }
   }

@@ -65,11 +65,11 @@ public record Restock(
     return next.from().contains(state);
   }
 
-  public boolean isHelmet() {
+  public boolean ofHelmet() {
     return model.isPresent();
   }
 
-  public boolean isTransfer() {
+  public boolean betweenPlaces() {
     return kind == Kind.TRANSFER;
   }
 

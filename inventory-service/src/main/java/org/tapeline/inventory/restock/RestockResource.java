@@ -1,8 +1,8 @@
 package org.tapeline.inventory.restock;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import io.smallrye.common.annotation.RunOnVirtualThread;
 import jakarta.annotation.security.RolesAllowed;
-import jakarta.ws.rs.Consumes;
 import jakarta.ws.rs.GET;
 import jakarta.ws.rs.HeaderParam;
 import jakarta.ws.rs.POST;
@@ -18,6 +18,7 @@ import org.tapeline.inventory.access.Answers;
 import org.tapeline.inventory.access.CommandId;
 import org.tapeline.inventory.problem.Problem;
 import org.tapeline.inventory.restock.RestockWork.Receipt;
+import org.tapeline.journal.EventJson;
 
 /** Restock requests as JSON. */
 @Path("/api/restock")
@@ -59,23 +60,22 @@ public class RestockResource {
 
   @POST
   @Path("/{request}/receive")
-  @Consumes({MediaType.APPLICATION_JSON, MediaType.WILDCARD})
   public Response receive(
       @PathParam("request") UUID request,
       @HeaderParam(CommandId.HEADER) String commandId,
-      Receipt receipt) {
+      String body) {
     UUID id = CommandId.of(commandId);
-    return Answers.of(id, commands.receive(request, receipt, id));
+    return Answers.of(id, commands.receive(request, read(body, Receipt.class), id));
   }
 
   @POST
   @Path("/{request}/cancel")
-  @Consumes({MediaType.APPLICATION_JSON, MediaType.WILDCARD})
   public Response cancel(
       @PathParam("request") UUID request,
       @HeaderParam(CommandId.HEADER) String commandId,
-      Cancel cancel) {
+      String body) {
     UUID id = CommandId.of(commandId);
+    Cancel cancel = read(body, Cancel.class);
     String why = cancel == null || cancel.why() == null ? "not-needed" : cancel.why();
     if (!why.matches("not-needed|not-available|mistake")) {
       throw Problem.badRequest(
@@ -84,5 +84,14 @@ public class RestockResource {
           new Problem.FieldError("why", "Write not-needed, not-available or mistake."));
     }
     return Answers.of(id, commands.cancel(request, why, id));
+  }
+
+  /** A body may be left out, and with it its type; {@code null} then. */
+  private static <T> T read(String body, Class<T> type) {
+    try {
+      return body == null || body.isBlank() ? null : EventJson.MAPPER.readValue(body, type);
+    } catch (JsonProcessingException e) {
+      throw Problem.badRequest("malformed-json", "The body is not readable JSON.");
+    }
   }
 }

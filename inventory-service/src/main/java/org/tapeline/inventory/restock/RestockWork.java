@@ -111,9 +111,9 @@ public class RestockWork {
         new RestockReceived(request, r.place(), good, missing, damaged, came, by, clock.instant()),
         cause);
     List<Waits> causes = store.causes(request);
-    if (r.isTransfer()) {
+    if (r.betweenPlaces()) {
       arriveByTransfer(r, good, damaged, by, cause);
-    } else if (r.isHelmet()) {
+    } else if (r.ofHelmet()) {
       came.forEach(tag -> helmets.run(tag, fromOutside(r, receipt), cause.step("arrive-" + tag)));
     } else if (good > 0) {
       stock.receive(r.place(), r.item(), "", good, cause);
@@ -130,16 +130,16 @@ public class RestockWork {
       throw Problem.badRequest(
           "nothing-came", "Nothing came. Cancel the request if nothing will come.");
     }
-    if (asked.isTransfer() && good + damaged > asked.quantity()) {
+    if (asked.betweenPlaces() && good + damaged > asked.quantity()) {
       throw Problem.badRequest("quantity", "No more can come than was sent: " + asked.quantity());
     }
   }
 
   private List<String> tagsOf(Restock asked, Receipt receipt, int good) {
-    if (!asked.isHelmet()) {
+    if (!asked.ofHelmet()) {
       return List.of();
     }
-    if (asked.isTransfer()) {
+    if (asked.betweenPlaces()) {
       return good > 0 ? List.of(asked.tag().orElseThrow()) : List.of();
     }
     List<String> came = new ArrayList<>(receipt.tags().orElse(List.of()));
@@ -178,7 +178,7 @@ public class RestockWork {
 
   private void arriveByTransfer(Restock r, int good, int damaged, String by, Cause cause) {
     Instant now = clock.instant();
-    if (r.isHelmet()) {
+    if (r.ofHelmet()) {
       String tag = r.tag().orElseThrow();
       helmets.run(tag, new HelmetCommand.Move(r.place(), now), cause.step("arrive-" + tag));
       if (damaged > 0) {

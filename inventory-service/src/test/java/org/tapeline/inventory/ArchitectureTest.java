@@ -1,0 +1,101 @@
+package org.tapeline.inventory;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.regex.Pattern;
+
+/** Rules that match nothing fail: ArchUnit's default, which archunit.properties must not change. */
+@AnalyzeClasses(
+    packages = "org.tapeline.inventory",
+    importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+  private static final String OURS = "org\\.tapeline\\.inventory\\.";
+  private static final Pattern PERSONAL =
+      Pattern.compile(
+          "(?i).*(name|birth|address|phone|mail|street|sex|comment|note$|text|guardian).*");
+
+  @ArchTest
+  static final ArchRule theHelmetIsPure =
+      coreOf(
+          OURS
+              + "helmet\\.(AssetTag|Helmet|HelmetEvent|HelmetCommand|HelmetDecider|Decision)"
+              + "(\\$.*)?");
+
+  @ArchTest
+  static final ArchRule theRestockRulesArePure = coreOf(OURS + "restock\\.Restock(\\$.*)?");
+
+  @ArchTest
+  static final ArchRule theDamageRulesArePure = coreOf(OURS + "damage\\.DamageRules(\\$.*)?");
+
+  @ArchTest
+  static final ArchRule theLedgerIsPure = coreOf(OURS + "stock\\.(Move|StockEvent)(\\$.*)?");
+
+  @ArchTest
+  static final ArchRule theNeedIsPure =
+      coreOf(OURS + "reservation\\.(Need|ReservationEvent)(\\$.*)?");
+
+  /** The name of a place is that of a field or a depot, and stands apart in PlaceListed. */
+  @ArchTest
+  static final ArchRule noEventCanHoldPersonalData =
+      classes()
+          .that()
+          .haveNameMatching(OURS + ".*Event\\$.*")
+          .and()
+          .areRecords()
+          .should(haveNoComponentThatCouldHoldPersonalData());
+
+  @ArchTest
+  static final ArchRule nobodyReadsAnotherServicesCode =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(
+              "org.tapeline.fitting..", "org.tapeline.sizing..", "org.tapeline.notify..");
+
+  @ArchTest
+  static final ArchRule roomsAreNamedAfterFeatures =
+      noClasses()
+          .should()
+          .resideInAnyPackage("..util..", "..common..", "..impl..", "..dto..", "..mapper..");
+
+  private static ArchRule coreOf(String core) {
+    String allowed = "java\\..*|" + core;
+    return classes()
+        .that()
+        .haveNameMatching(core)
+        .should()
+        .onlyDependOnClassesThat(
+            DescribedPredicate.describe(
+                "are named " + allowed,
+                (JavaClass type) ->
+                    type.getBaseComponentType().isPrimitive()
+                        || type.getBaseComponentType().getName().matches(allowed)));
+  }
+
+  private static ArchCondition<JavaClass> haveNoComponentThatCouldHoldPersonalData() {
+    return new ArchCondition<>("have no component that could hold personal data") {
+      @Override
+      public void check(JavaClass event, ConditionEvents events) {
+        event
+            .getFields()
+            .forEach(
+                field -> {
+                  boolean personal =
+                      PERSONAL.matcher(field.getName()).matches()
+                          || PERSONAL.matcher(field.getRawType().getSimpleName()).matches();
+                  events.add(new SimpleConditionEvent(field, !personal, field.getFullName()));
+                });
+      }
+    };
+  }
+}

@@ -1,0 +1,135 @@
+package org.tapeline.inventory.whole;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Duration;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.journal.EventJson;
+import org.tapeline.testkit.EventContracts;
+import org.tapeline.testkit.TestKafka;
+import org.tapeline.testkit.TestKafka.Envelope;
+import org.tapeline.testkit.TestKafka.Message;
+
+/** Fitting as a peer on Kafka: says what it says, and reads what inventory answers. */
+final class Fitting implements AutoCloseable {
+  private static final Duration LONG = Duration.ofSeconds(20);
+  private static final EventContracts CONTRACTS = EventContracts.load();
+
+  private final TestKafka kafka;
+
+  Fitting(String bootstrapServers) {
+    this.kafka = new TestKafka(bootstrapServers);
+  }
+
+  /** Opens a case with one need and tells its id. */
+  UUID opens(UUID player, String field, ObjectNode need) {
+    UUID refitCase = UUID.randomUUID();
+    ObjectNode data = example("refit-opened");
+    data.put("refitCase", refitCase.toString()).put("player", player.toString());
+    data.put("field", field).putArray("needs").add(need);
+    say("refit-opened", "refit-" + refitCase, 1, player, data);
+    return refitCase;
+  }
+
+  void closes(UUID refitCase, UUID player, String outcome) {
+    ObjectNode data = example("refit-closed");
+    data.put("refitCase", refitCase.toString()).put("player", player.toString());
+    data.put("outcome", outcome);
+    say("refit-closed", "refit-" + refitCase, 2, player, data);
+  }
+
+  /** The first sign-off of that player. */
+  UUID signsOff(UUID player, String tag, String field) {
+    return signsOff(player, tag, field, 1);
+  }
+
+  UUID signsOff(UUID player, String tag, String field, long version) {
+    UUID session = UUID.randomUUID();
+    ObjectNode data = example("signed-off");
+    data.put("player", player.toString()).put("session", session.toString());
+    data.put("tag", tag).put("field", field);
+    say("signed-off", "signoff-" + player, version, player, data);
+    return session;
+  }
+
+  void passes(UUID player, String field, String model, String... parts) {
+    UUID session = UUID.randomUUID();
+    ObjectNode data = example("fit-passed");
+    data.put("player", player.toString()).put("session", session.toString());
+    data.put("field", field).put("model", model);
+    data.putArray("parts");
+    for (String part : parts) {
+      data.withArray("parts").add(part);
+    }
+    say("fit-passed", "session-" + session, 1, player, data);
+  }
+
+  static ObjectNode helmet(String model, String size) {
+    return EventJson.MAPPER
+        .createObjectNode()
+        .put("kind", "helmet")
+        .put("model", model)
+        .put("size", size);
+  }
+
+  static ObjectNode part(String item) {
+    return EventJson.MAPPER.createObjectNode().put("kind", "part").put("item", item);
+  }
+
+  /** Waits for an event that has such a value in it. */
+  JsonNode hears(String event, String field, Object value) {
+    return hears(event, field, value, 1).getLast();
+  }
+
+  List<JsonNode> hears(String event, String field, Object value, int wanted) {
+    List<Message> found =
+        kafka.await(
+            "inventory.events",
+            wanted,
+            LONG,
+            m ->
+                m.type().equals(type(event))
+                    && m.data().path(field).asText().equals(value.toString()));
+    if (found.size() < wanted) {
+      throw new AssertionError("Heard " + found + " and not " + event + " " + field + " " + value);
+    }
+    return found.stream().map(Message::data).toList();
+  }
+
+  /** Everything that inventory has said so far, at least that many. */
+  List<Message> everything(int wanted) {
+    return kafka.await("inventory.events", wanted, Duration.ofSeconds(5), m -> true);
+  }
+
+  private static String type(String event) {
+    return "org.tapeline.inventory." + event + ".v1";
+  }
+
+  private static ObjectNode example(String event) {
+    return CONTRACTS.exampleOf("org.tapeline.fitting." + event + ".v1").deepCopy();
+  }
+
+  private void say(String event, String stream, long version, UUID player, ObjectNode data) {
+    String type = "org.tapeline.fitting." + event + ".v1";
+    CONTRACTS.validateProduced(type, data);
+    UUID cause = UUID.randomUUID();
+    Envelope envelope =
+        new Envelope(
+            "fitting.events",
+            type,
+            stream,
+            version,
+            player.toString(),
+            UUID.randomUUID(),
+            cause,
+            cause,
+            data);
+    kafka.publish(envelope).publish(envelope);
+  }
+
+  @Override
+  public void close() {
+    kafka.close();
+  }
+}
