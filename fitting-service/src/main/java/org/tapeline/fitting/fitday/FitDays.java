@@ -25,6 +25,7 @@ public class FitDays {
 
   /** Decides, records, and makes or frees the slots. */
   FitDayDecision handle(UUID fitDay, FitDayCommand command, Cause cause) {
+    FitSlotRow.lockSlots();
     StreamName stream = StreamName.of("fitday", fitDay, fitDay);
     List<RecordedEvent> history = journal.load(stream);
     FitDay state = FitDay.NONE;
@@ -67,6 +68,7 @@ public class FitDays {
    * it.
    */
   public Optional<Booking> rebook(UUID refitCase, String field, Instant earliest) {
+    FitSlotRow.lockSlots();
     List<String> places = new ArrayList<>(List.of(field));
     places.addAll(Travel.nearest(field));
     for (String place : places) {

@@ -68,6 +68,17 @@ public class FitSlotRow extends PanacheEntityBase {
     return count("fitDay = ?1 and refitCase is null", fitDay);
   }
 
+  /**
+   * Until the transaction ends nobody else makes, frees or looks for slots. Without this, a fit day
+   * that is announced at the very moment at which a replacement becomes known would not see the
+   * case, nor the case the fit day, and the player would wait for a slot that nobody books.
+   */
+  static void lockSlots() {
+    getEntityManager()
+        .createNativeQuery("select 1 from (select pg_advisory_xact_lock(7163524090)) as locked")
+        .getSingleResult();
+  }
+
   /** The first free slot of a field, locked; slots that others are taking are passed over. */
   static Optional<FitSlotRow> takeFirstFree(String field, Instant earliest) {
     @SuppressWarnings("unchecked")
