@@ -16,10 +16,10 @@ import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.fitting.access.Answers;
 import org.tapeline.fitting.access.Caller;
-import org.tapeline.fitting.access.CommandId;
-import org.tapeline.fitting.problem.Problem;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Fit days for programs. */
 @Path("/api/fit-days")

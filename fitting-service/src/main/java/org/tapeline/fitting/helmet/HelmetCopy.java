@@ -31,10 +31,6 @@ public class HelmetCopy extends PanacheEntityBase {
   @Column(name = "returned_at")
   public Instant returnedAt;
 
-  public boolean inService() {
-    return state.equals("available") || state.equals("issued");
-  }
-
   public boolean certifiedOn(LocalDate day) {
     return certifiedUntil == null || !day.isAfter(certifiedUntil);
   }

@@ -17,19 +17,19 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
-import org.tapeline.fitting.access.Answers;
 import org.tapeline.fitting.access.Caller;
-import org.tapeline.fitting.access.CommandId;
 import org.tapeline.fitting.fitday.FitDayDesk;
 import org.tapeline.fitting.fitday.FitDayResource;
 import org.tapeline.fitting.fitday.FitDayView;
 import org.tapeline.fitting.place.Place;
-import org.tapeline.fitting.problem.Problem;
 import org.tapeline.fitting.refit.OpenRefits;
 import org.tapeline.fitting.refit.RefitView;
 import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.journal.Transactions;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Coming fit days with whom they are booked for, and the form to announce one. */
 @Path("/fit-days")

@@ -20,7 +20,6 @@ import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.fitting.access.Caller;
 import org.tapeline.fitting.place.Place;
-import org.tapeline.fitting.problem.Problem;
 import org.tapeline.fitting.refit.OpenRefits;
 import org.tapeline.fitting.refit.RefitView;
 import org.tapeline.fitting.roster.AdvisedSizeCopy;
@@ -30,6 +29,7 @@ import org.tapeline.fitting.session.FitSessionRow;
 import org.tapeline.fitting.signoff.Sideline;
 import org.tapeline.fitting.signoff.WearState;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Players with their state, for the fitter; as pages and as JSON. */
 @Path("/")

@@ -10,7 +10,7 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
 import org.tapeline.fitting.access.Caller;
-import org.tapeline.fitting.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Open re-fit cases for programs. */
 @Path("/api/refits")

@@ -27,10 +27,6 @@ public class AdvisedSizeCopy extends PanacheEntityBase {
     return size == null ? "no size of this model" : Words.size(size);
   }
 
-  public String modelSaid() {
-    return Words.model(model);
-  }
-
   /** The row, made when the model was not advised on before. */
   static AdvisedSizeCopy of(UUID player, String model) {
     AdvisedSizeCopy row = findById(new Key(player, model));

@@ -19,13 +19,13 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Supplier;
 import org.jboss.resteasy.reactive.RestForm;
-import org.tapeline.fitting.access.Answers;
-import org.tapeline.fitting.access.CommandId;
-import org.tapeline.fitting.problem.Problem;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.CommandReused;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.Transactions;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** The fit check on a phone: a helmet, then one check at a time, then the result. */
 @Path("/sessions")

@@ -12,8 +12,8 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.UUID;
-import org.tapeline.fitting.access.Answers;
-import org.tapeline.fitting.access.CommandId;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
 
 /** Fit sessions for programs. */
 @Path("/api/sessions")

@@ -3,13 +3,13 @@ package org.tapeline.fitting.session;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.fitting.problem.Problem;
-import org.tapeline.fitting.problem.Problem.FieldError;
 import org.tapeline.fitting.protocol.Protocols;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.RecordedEvent;
 import org.tapeline.journal.StreamName;
+import org.tapeline.journal.quarkus.http.Problem;
+import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
 /** Fit sessions as streams of events, with what their end leads to; in the caller's transaction. */
 @ApplicationScoped

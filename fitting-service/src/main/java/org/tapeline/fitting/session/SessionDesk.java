@@ -13,8 +13,6 @@ import java.util.function.Function;
 import org.tapeline.fitting.access.Caller;
 import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.place.Place;
-import org.tapeline.fitting.problem.Problem;
-import org.tapeline.fitting.problem.Problem.FieldError;
 import org.tapeline.fitting.roster.AdvisedSizeCopy;
 import org.tapeline.fitting.roster.ModelSize;
 import org.tapeline.fitting.roster.PlayerCopy;
@@ -25,6 +23,8 @@ import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.DerivedId;
+import org.tapeline.journal.quarkus.http.Problem;
+import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
 /** Takes a fitter's commands, from pages and programs alike, and looks up the facts they need. */
 @ApplicationScoped

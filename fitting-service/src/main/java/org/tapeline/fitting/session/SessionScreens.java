@@ -5,8 +5,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.tapeline.fitting.problem.Problem;
-import org.tapeline.fitting.problem.Problem.FieldError;
 import org.tapeline.fitting.protocol.Check;
 import org.tapeline.fitting.protocol.Protocol;
 import org.tapeline.fitting.protocol.Protocols;
@@ -16,6 +14,8 @@ import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.fitting.roster.Words;
 import org.tapeline.fitting.session.FitSessionPage.Templates;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.http.Problem;
+import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
 /** Which screen of a session is shown, and what stands on it. */
 @ApplicationScoped

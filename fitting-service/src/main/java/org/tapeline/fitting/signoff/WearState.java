@@ -26,8 +26,4 @@ public record WearState(String status, String code, String said, String reason) 
   static WearState unknown(String reason) {
     return new WearState("unknown", "unknown", "Not known", reason);
   }
-
-  public boolean allowsWearing() {
-    return code.equals("may-wear");
-  }
 }

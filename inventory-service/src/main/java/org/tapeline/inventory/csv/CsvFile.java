@@ -16,7 +16,7 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.csv.DuplicateHeaderMode;
 import org.tapeline.inventory.csv.ImportAnswer.RowError;
-import org.tapeline.inventory.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** A CSV file with a header row, UTF-8, with or without a byte order mark. */
 public final class CsvFile {

@@ -1,7 +1,7 @@
 package org.tapeline.inventory.csv;
 
 import java.util.List;
-import org.tapeline.inventory.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /**
  * How an import went.

@@ -11,11 +11,11 @@ import java.util.UUID;
 import org.tapeline.inventory.access.Caller;
 import org.tapeline.inventory.helmet.HelmetCommand.ReportDamage;
 import org.tapeline.inventory.helmet.HelmetDesk;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.EventJson;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Takes damage reports: a structural one takes the helmet out of use in the same transaction. */
 @ApplicationScoped

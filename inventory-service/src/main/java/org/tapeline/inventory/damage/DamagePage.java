@@ -13,12 +13,12 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
-import org.tapeline.inventory.access.CommandId;
 import org.tapeline.inventory.damage.DamageDesk.Said;
 import org.tapeline.inventory.helmet.HelmetAccess;
 import org.tapeline.inventory.helmet.HelmetViews.View;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Reporting damage on a phone: where, what, send. */
 @Path("/helmets/{tag}/damage")

@@ -11,10 +11,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.UUID;
-import org.tapeline.inventory.access.Answers;
-import org.tapeline.inventory.access.CommandId;
 import org.tapeline.inventory.damage.DamageDesk.Said;
 import org.tapeline.inventory.helmet.HelmetAccess;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
 
 /** Damage reports as JSON. */
 @Path("/api/helmets/{tag}/damage")

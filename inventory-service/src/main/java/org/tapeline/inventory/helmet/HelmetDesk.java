@@ -7,11 +7,11 @@ import java.util.UUID;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.inventory.helmet.Decision.Accepted;
 import org.tapeline.inventory.helmet.Decision.Refused;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.RecordedEvent;
 import org.tapeline.journal.StreamName;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Decides on helmets, keeps what happened and tells who must act; in the caller's transaction. */
 @ApplicationScoped

@@ -16,13 +16,13 @@ import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.tapeline.inventory.access.Caller;
-import org.tapeline.inventory.access.CommandId;
 import org.tapeline.inventory.helmet.HelmetViews.Filter;
 import org.tapeline.inventory.helmet.HelmetViews.View;
 import org.tapeline.inventory.helmet.HelmetWork.Inspection;
 import org.tapeline.inventory.place.Places;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Helmets as pages: the list, and one with its life and its inspection. */
 @Path("/helmets")

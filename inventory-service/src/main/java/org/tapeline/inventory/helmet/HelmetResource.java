@@ -14,13 +14,13 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.inventory.access.Answers;
-import org.tapeline.inventory.access.CommandId;
 import org.tapeline.inventory.helmet.HelmetViews.Filter;
 import org.tapeline.inventory.helmet.HelmetViews.View;
 import org.tapeline.inventory.helmet.HelmetWork.Inspection;
 import org.tapeline.inventory.helmet.HelmetWork.To;
 import org.tapeline.inventory.helmet.HelmetWork.Why;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
 
 /** Helmets as JSON. */
 @Path("/api/helmets")

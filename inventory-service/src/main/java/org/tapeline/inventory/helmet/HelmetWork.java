@@ -10,10 +10,10 @@ import org.tapeline.inventory.helmet.HelmetCommand.Move;
 import org.tapeline.inventory.helmet.HelmetCommand.Retire;
 import org.tapeline.inventory.helmet.HelmetCommand.Return;
 import org.tapeline.inventory.place.Places;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** What people do with a helmet, each as one command. */
 @ApplicationScoped

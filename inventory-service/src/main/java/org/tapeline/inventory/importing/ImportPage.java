@@ -17,14 +17,14 @@ import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
-import org.tapeline.inventory.access.CommandId;
 import org.tapeline.inventory.csv.CsvFile;
 import org.tapeline.inventory.csv.ImportAnswer;
 import org.tapeline.inventory.csv.ImportAnswer.Mode;
 import org.tapeline.inventory.csv.ImportRefused;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Imports by a page: choose a file, see every row that is wrong. */
 @Path("/import")

@@ -12,11 +12,11 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.UUID;
-import org.tapeline.inventory.access.Answers;
-import org.tapeline.inventory.access.CommandId;
 import org.tapeline.inventory.csv.CsvFile;
 import org.tapeline.inventory.csv.ImportAnswer.Mode;
 import org.tapeline.journal.Answer;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
 
 /** Imports by CSV. */
 @Path("/api/import")

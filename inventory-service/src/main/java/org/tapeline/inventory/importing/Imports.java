@@ -8,11 +8,11 @@ import org.tapeline.inventory.csv.ImportAnswer.Mode;
 import org.tapeline.inventory.csv.ImportRefused;
 import org.tapeline.inventory.helmet.HelmetImport;
 import org.tapeline.inventory.place.PlaceImport;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.inventory.stock.PartImport;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Runs an import as one command. */
 @ApplicationScoped

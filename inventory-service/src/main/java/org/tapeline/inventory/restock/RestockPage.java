@@ -22,11 +22,11 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestStreamElementType;
-import org.tapeline.inventory.access.CommandId;
 import org.tapeline.inventory.place.Places;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.inventory.restock.RestockWork.Receipt;
 import org.tapeline.journal.DerivedId;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** The restock list: what must be picked, sent and received; it follows what happens. */
 @Path("/restock")

@@ -14,11 +14,11 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.inventory.access.Answers;
-import org.tapeline.inventory.access.CommandId;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.inventory.restock.RestockWork.Receipt;
 import org.tapeline.journal.EventJson;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Restock requests as JSON. */
 @Path("/api/restock")

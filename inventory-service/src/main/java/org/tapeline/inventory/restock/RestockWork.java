@@ -13,7 +13,6 @@ import org.tapeline.inventory.helmet.HelmetCommand;
 import org.tapeline.inventory.helmet.HelmetDesk;
 import org.tapeline.inventory.helmet.HelmetTags;
 import org.tapeline.inventory.place.Places;
-import org.tapeline.inventory.problem.Problem;
 import org.tapeline.inventory.restock.Restock.State;
 import org.tapeline.inventory.restock.RestockEvent.RestockCancelled;
 import org.tapeline.inventory.restock.RestockEvent.RestockPicked;
@@ -22,6 +21,7 @@ import org.tapeline.inventory.restock.RestockEvent.RestockShipped;
 import org.tapeline.inventory.restock.RestockWatch.Waits;
 import org.tapeline.inventory.stock.StockDesk;
 import org.tapeline.journal.Cause;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** What the warehouse does with a request; always in the caller's transaction. */
 @ApplicationScoped

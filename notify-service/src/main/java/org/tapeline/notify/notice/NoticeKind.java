@@ -26,15 +26,6 @@ public enum NoticeKind {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  /** Whether it is the first news of a re-fit case to a guardian. */
-  public boolean opensCase() {
-    return switch (this) {
-      case DO_NOT_WEAR_REFIT, REFIT_SOON -> true;
-      case REFIT_DATE, REFIT_CHANGED, FITTED_AGAIN, RESTOCK_REQUEST, RESTOCK_CHANGED, REFIT_CASE ->
-          false;
-    };
-  }
-
   /**
    * @throws IllegalArgumentException when there is no such kind
    */

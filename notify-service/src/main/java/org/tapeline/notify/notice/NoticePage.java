@@ -18,7 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import org.tapeline.notify.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** The equipment manager's list of notices, and one notice with all that is known of it. */
 @Path("/notices")

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.eclipse.microprofile.openapi.annotations.Operation;
-import org.tapeline.notify.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** Notices for other programs, and for whoever asks what became of one. */
 @Path("/api/notices")

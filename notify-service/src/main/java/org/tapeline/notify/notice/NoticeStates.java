@@ -2,7 +2,7 @@ package org.tapeline.notify.notice;
 
 import java.util.List;
 import java.util.Optional;
-import org.tapeline.notify.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** The words for a notice's state that a filter may name. */
 final class NoticeStates {

@@ -9,12 +9,12 @@ import java.util.UUID;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.notify.notice.Decision;
 import org.tapeline.notify.notice.NoticeCommand;
 import org.tapeline.notify.notice.NoticeRow;
 import org.tapeline.notify.notice.NoticeTexts;
 import org.tapeline.notify.notice.Notices;
-import org.tapeline.notify.problem.Problem;
 import org.tapeline.notify.words.Letter;
 
 /** What a parent may see and do with one notice. */

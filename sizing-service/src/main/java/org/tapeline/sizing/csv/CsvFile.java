@@ -15,8 +15,8 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.csv.DuplicateHeaderMode;
+import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.sizing.csv.ImportAnswer.RowError;
-import org.tapeline.sizing.problem.Problem;
 
 /** A CSV file with a header row, UTF-8, with or without a byte order mark. */
 public final class CsvFile {

@@ -1,7 +1,7 @@
 package org.tapeline.sizing.csv;
 
 import java.util.List;
-import org.tapeline.sizing.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /**
  * How an import went.

@@ -19,12 +19,12 @@ import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.UuidV7;
-import org.tapeline.sizing.access.CommandId;
+import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.sizing.csv.CsvFile;
 import org.tapeline.sizing.csv.ImportAnswer;
 import org.tapeline.sizing.csv.ImportAnswer.Mode;
 import org.tapeline.sizing.csv.ImportRefused;
-import org.tapeline.sizing.problem.Problem;
 
 /** Imports by a page: choose a file, see every row that is wrong. */
 @Path("/import")

@@ -13,8 +13,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.UUID;
 import org.tapeline.journal.Answer;
-import org.tapeline.sizing.access.Answers;
-import org.tapeline.sizing.access.CommandId;
+import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.sizing.csv.CsvFile;
 import org.tapeline.sizing.csv.ImportAnswer.Mode;
 

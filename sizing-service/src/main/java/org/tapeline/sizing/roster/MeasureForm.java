@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.tapeline.journal.UuidV7;
-import org.tapeline.sizing.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.sizing.reading.ReadingText;
 import org.tapeline.sizing.reading.ReadingText.Understood;
 

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.sizing.access.Caller;
-import org.tapeline.sizing.problem.Problem;
 
 /** The players whom the caller may see: a fitter those of own fields, the manager all. */
 @ApplicationScoped
@@ -36,12 +36,7 @@ class OwnPlayers {
             ? PlayerView.erased(number, players.state(number.player))
             : PlayerView.of(List.of(row)).getFirst();
     if (!caller.mayWorkAt(view.field())) {
-      throw new Problem(
-          403,
-          "other-field",
-          "Not your field",
-          "You do not work at this player's field.",
-          List.of());
+      throw Problem.otherField("You do not work at this player's field.");
     }
     return view;
   }

@@ -7,7 +7,7 @@ import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.RecordedEvent;
 import org.tapeline.journal.StreamName;
-import org.tapeline.sizing.problem.Problem;
+import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.sizing.roster.PlayerDecider.Decision;
 
 /** Players as streams of events, with the tables that follow from them. */

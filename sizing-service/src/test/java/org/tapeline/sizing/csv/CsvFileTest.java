@@ -8,8 +8,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.sizing.csv.CsvFile.Row;
-import org.tapeline.sizing.problem.Problem;
 
 @DisplayName("A CSV file")
 class CsvFileTest {

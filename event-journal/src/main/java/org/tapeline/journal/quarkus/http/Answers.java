@@ -1,4 +1,4 @@
-package org.tapeline.fitting.access;
+package org.tapeline.journal.quarkus.http;
 
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;

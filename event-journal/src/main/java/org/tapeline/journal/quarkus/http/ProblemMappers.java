@@ -1,4 +1,4 @@
-package org.tapeline.inventory.problem;
+package org.tapeline.journal.quarkus.http;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.exc.MismatchedInputException;
@@ -92,13 +92,7 @@ public class ProblemMappers {
   @ServerExceptionMapper
   Response forbidden(ForbiddenException e, UriInfo uri) {
     return answer(
-        new Problem(
-            403,
-            "not-yours",
-            "Not for you",
-            "Your roles do not allow this. Ask the equipment manager.",
-            List.of()),
-        uri);
+        Problem.forbidden("Your roles do not allow this. Ask the equipment manager."), uri);
   }
 
   /** Answers of the framework itself: no such path, no such method, not acceptable. */

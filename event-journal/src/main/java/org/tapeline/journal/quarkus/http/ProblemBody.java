@@ -1,4 +1,4 @@
-package org.tapeline.notify.problem;
+package org.tapeline.journal.quarkus.http;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;

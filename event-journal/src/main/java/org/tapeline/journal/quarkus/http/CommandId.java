@@ -1,7 +1,6 @@
-package org.tapeline.fitting.access;
+package org.tapeline.journal.quarkus.http;
 
 import java.util.UUID;
-import org.tapeline.fitting.problem.Problem;
 
 /** The id that the sender of a command made, so that sending it twice does it once. */
 public final class CommandId {

@@ -1,4 +1,4 @@
-package org.tapeline.fitting.problem;
+package org.tapeline.journal.quarkus.http;
 
 import java.util.List;
 
@@ -30,6 +30,10 @@ public final class Problem extends RuntimeException {
 
   public static Problem badRequest(String code, String detail, FieldError... errors) {
     return new Problem(400, code, "Not understood", detail, List.of(errors));
+  }
+
+  public static Problem forbidden(String detail) {
+    return new Problem(403, "not-yours", "Not for you", detail, List.of());
   }
 
   /** Somebody else's field or team. */
