@@ -46,6 +46,12 @@ build_stale() {
     return
   fi
   need_maven
+  # A class whose source was moved or removed would stay behind and be packaged with the rest.
+  local module
+  for module in ${stale//,/ }; do
+    rm -rf "$ROOT/$module/target/classes"
+  done
+  rm -rf "$ROOT/event-journal/target/classes" "$ROOT/deploy/local-servers/target/classes"
   echo "Building $(echo "$stale" | sed 's/,/, /g') (a few minutes the first time) ..."
   # shellcheck disable=SC2086 # the flags are words
   if ! (cd "$ROOT" && mvn -B -q -DskipTests $FAST_START -pl "$stale" -am package); then
