@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.ExecutionException;
 import java.util.function.Predicate;
 import org.apache.kafka.clients.consumer.ConsumerRecord;
 import org.apache.kafka.clients.consumer.KafkaConsumer;
@@ -94,8 +95,14 @@ public final class TestKafka implements AutoCloseable {
     headers.put("content-type", "application/json");
     headers.forEach(
         (name, value) -> sent.headers().add(name, value.getBytes(StandardCharsets.UTF_8)));
-    producer.send(sent);
-    producer.flush();
+    try {
+      producer.send(sent).get();
+    } catch (ExecutionException failed) {
+      throw new IllegalStateException("The broker did not take " + e.type(), failed.getCause());
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(interrupted);
+    }
     return this;
   }
 

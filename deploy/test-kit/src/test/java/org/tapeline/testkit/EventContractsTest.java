@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.Test;
 class EventContractsTest {
   private static final EventContracts CONTRACTS = EventContracts.load();
   private static final String SENT = "org.tapeline.notify.notice-sent.v1";
+  private static final String FAILED = "org.tapeline.fitting.fit-failed.v1";
   private static final String RAISED = "org.tapeline.notify.notice-raised.v1";
 
   record Sent(UUID notice, String recipient, int attempt, Instant at) {}
@@ -25,6 +27,14 @@ class EventContractsTest {
   record OfAnotherType(boolean attempt) {}
 
   record NotSaid(UUID refitCase) {}
+
+  record Failed(List<NeedOfTwoWords> needs) {}
+
+  record NeedOfTwoWords(String kind, Optional<String> colour) {}
+
+  record FailedWithNumbers(List<Integer> failedChecks) {}
+
+  record NumberPerhaps(Optional<Integer> tag) {}
 
   record NotSaidAlways(Optional<UUID> refitCase) {}
 
@@ -59,6 +69,10 @@ class EventContractsTest {
         .isInstanceOf(AssertionError.class);
     assertThatThrownBy(() -> CONTRACTS.validateProduced(SENT, with("attempt", "first")))
         .isInstanceOf(AssertionError.class);
+    assertThatThrownBy(() -> CONTRACTS.validateProduced(SENT, with("notice", "the first")))
+        .hasMessageContaining("notice");
+    assertThatThrownBy(() -> CONTRACTS.validateProduced(SENT, with("at", "yesterday")))
+        .hasMessageContaining("at");
   }
 
   @Test
@@ -71,6 +85,12 @@ class EventContractsTest {
         .hasMessageContaining("subject");
     assertThatThrownBy(() -> CONTRACTS.checkConsumed(SENT, OfAnotherType.class))
         .hasMessageContaining("attempt");
+    assertThatThrownBy(() -> CONTRACTS.checkConsumed(FAILED, Failed.class))
+        .hasMessageContaining("needs[].colour is not in the contract");
+    assertThatThrownBy(() -> CONTRACTS.checkConsumed(FAILED, FailedWithNumbers.class))
+        .hasMessageContaining("failedChecks[]");
+    assertThatThrownBy(() -> CONTRACTS.checkConsumed(FAILED, NumberPerhaps.class))
+        .hasMessageContaining("tag");
     assertThatThrownBy(() -> CONTRACTS.checkConsumed(RAISED, NotSaid.class))
         .hasMessageContaining("refitCase");
   }

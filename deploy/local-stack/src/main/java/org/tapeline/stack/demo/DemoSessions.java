@@ -17,7 +17,14 @@ final class DemoSessions {
   private static final Map<String, Integer> FITTED =
       Map.of("U10-HAWKS", 10, "U12-KITES", 5, "U8-OTTERS", 4, "U12-HERONS", 3, "U10-FOXES", 4);
 
+  /** Too tight in a medium of model A: the larger one that it needs is not at that field. */
   private static final String FAILING_TEAM = "U10-FOXES";
+
+  private static final String FAILING_MODEL = "model-a";
+  private static final String FAILING_SIZE = "youth-medium";
+
+  /** The helmet of its last fitted player is reported damaged. */
+  private static final String DAMAGED_TEAM = "U10-HAWKS";
 
   private final DemoHttp http;
   private final DemoHelmets helmets;
@@ -54,7 +61,8 @@ final class DemoSessions {
     String team = player.get("team").asText();
     boolean passes = fitted.getOrDefault(team, 0) < FITTED.getOrDefault(team, 0);
     boolean fails = !passes && !failed && team.equals(FAILING_TEAM);
-    List<JsonNode> advice = DemoLoader.list(player.path("advice"));
+    List<JsonNode> advice =
+        DemoLoader.list(player.path("advice")).stream().filter(a -> !fails || tooTight(a)).toList();
     if (!passes && !fails || advice.isEmpty()) {
       return;
     }
@@ -68,8 +76,13 @@ final class DemoSessions {
     } else {
       pass(player, helmet);
       fitted.merge(team, 1, Integer::sum);
-      damaged = damaged.isEmpty() ? helmet.tag() : damaged;
+      damaged = team.equals(DAMAGED_TEAM) ? helmet.tag() : damaged;
     }
+  }
+
+  private static boolean tooTight(JsonNode advice) {
+    return advice.path("model").asText().equals(FAILING_MODEL)
+        && advice.path("size").asText().equals(FAILING_SIZE);
   }
 
   private void pass(JsonNode player, Helmet helmet) throws IOException {
@@ -84,7 +97,7 @@ final class DemoSessions {
     String session = open(player, helmet);
     String snug =
         checks.stream().filter(id -> id.contains("snug")).findFirst().orElse(checks.getLast());
-    post(player, session, "checks", Map.of("check", snug, "result", "fail", "finding", "loose"));
+    post(player, session, "checks", Map.of("check", snug, "result", "fail", "finding", "tight"));
     post(player, session, "fail", Map.of());
   }
 

@@ -16,6 +16,10 @@ import org.tapeline.stack.demo.DemoLoader;
 
 /** Starts everything on this machine, loads the demo, and stops everything when asked. */
 public final class Launcher {
+  /** What a stack keeps; the folder may hold other things too, which stay. */
+  private static final List<String> KEPT =
+      List.of("postgres", "kafka", "mail", "log", "secrets", "demo-loaded");
+
   private final Path root;
   private final Path data;
   private final Progress progress = new Progress(System.out);
@@ -23,7 +27,7 @@ public final class Launcher {
 
   private Launcher(Path root) {
     this.root = root;
-    this.data = root.resolve(".local");
+    this.data = root.resolve(System.getenv().getOrDefault("TAPELINE_DATA", ".local")).normalize();
   }
 
   /**
@@ -95,7 +99,7 @@ public final class Launcher {
       stop.await();
       progress.say("\nStopping ...");
     }
-    progress.say("Stopped. The data stays in .local for the next start.");
+    progress.say("Stopped. The data stays in " + shown(data) + " for the next start.");
     return status;
   }
 
@@ -121,14 +125,13 @@ public final class Launcher {
     }
   }
 
-  /** All but the lock, which this very process holds, and the engine of the container tests. */
-  private void forgetData() throws IOException {
+  private void forgetData() {
     progress.say("Forgetting the data of earlier runs.");
-    try (var files = Files.list(data)) {
-      files
-          .filter(file -> !file.endsWith("lock") && !file.endsWith("containers"))
-          .forEach(Launcher::delete);
-    }
+    KEPT.stream().map(data::resolve).filter(Files::exists).forEach(Launcher::delete);
+  }
+
+  private String shown(Path path) {
+    return path.startsWith(root) ? root.relativize(path).toString() : path.toString();
   }
 
   private static void delete(Path path) {

@@ -136,7 +136,7 @@ final class Stack implements AutoCloseable {
             service.whenEnded(
                 () -> {
                   if (!closing) {
-                    progress.failed(service.name(), "ended; its log: .local/log");
+                    progress.failed(service.name(), "ended; its log: " + data.resolve("log"));
                   }
                 }));
   }

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.InetAddress;
 import java.net.UnknownHostException;
+import java.nio.file.Path;
 import org.subethamail.smtp.RejectException;
 import org.subethamail.smtp.server.SMTPServer;
 
@@ -15,6 +16,15 @@ public final class MailCatcher implements AutoCloseable {
 
   private MailCatcher(SMTPServer server) {
     this.server = server;
+  }
+
+  /** Runs alone, for the container set: {@code TAPELINE_MAIL_DIR}, {@code TAPELINE_SMTP_PORT}. */
+  public static void main(String[] args) throws IOException {
+    Mailbox mailbox = new Mailbox(Path.of(System.getenv().getOrDefault("TAPELINE_MAIL_DIR", ".")));
+    int port = Integer.parseInt(System.getenv().getOrDefault("TAPELINE_SMTP_PORT", "1025"));
+    MailCatcher catcher = start("0.0.0.0", port, mailbox);
+    System.out.println("The mail catcher listens on port " + catcher.port());
+    Runtime.getRuntime().addShutdownHook(new Thread(catcher::close));
   }
 
   public static MailCatcher start(String host, int port, Mailbox mailbox)

@@ -1,0 +1,106 @@
+package org.tapeline.acceptance;
+
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.BrowserType;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Playwright;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** One browser for all tests of this JVM; each person in it has a window of their own. */
+final class Chromium {
+  private static final List<String> PROGRAMS =
+      List.of("/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome");
+
+  /** So that it asks nothing of the network, and runs as root in a container too. */
+  private static final List<String> QUIET =
+      List.of(
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
+  private static Browser browser;
+
+  private Chromium() {}
+
+  /** The sizes that pages are made for. */
+  enum Screen {
+    PHONE(390, 844),
+    DESK(1440, 900);
+
+    private final int width;
+    private final int height;
+
+    Screen(int width, int height) {
+      this.width = width;
+      this.height = height;
+    }
+
+    int width() {
+      return width;
+    }
+
+    int height() {
+      return height;
+    }
+  }
+
+  /** A new window in which nobody is signed in. */
+  static Page window(Screen screen) {
+    BrowserContext context =
+        browser()
+            .newContext(
+                new Browser.NewContextOptions()
+                    .setBaseURL(Tapeline.address())
+                    .setViewportSize(screen.width, screen.height));
+    context.setDefaultTimeout(30_000);
+    return context.newPage();
+  }
+
+  /** A new window in which that user is signed in. */
+  static Page windowOf(String user, Screen screen) {
+    Page page = window(screen);
+    page.navigate("/sign-in");
+    signIn(page, user);
+    return page;
+  }
+
+  static void signIn(Page page, String user) {
+    page.getByLabel("User").fill(user);
+    page.getByLabel("Password").fill(Tapeline.PASSWORD);
+    page.locator("main button").click();
+    page.locator("header .meta").waitFor();
+  }
+
+  private static synchronized Browser browser() {
+    if (browser == null) {
+      Playwright playwright =
+          Playwright.create(
+              new Playwright.CreateOptions()
+                  .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+      Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
+      browser =
+          playwright
+              .chromium()
+              .launch(new BrowserType.LaunchOptions().setExecutablePath(program()).setArgs(QUIET));
+    }
+    return browser;
+  }
+
+  private static Path program() {
+    return Stream.concat(Stream.ofNullable(System.getenv("CHROME_PATH")), PROGRAMS.stream())
+        .map(Path::of)
+        .filter(Files::isExecutable)
+        .findFirst()
+        .orElseThrow(
+            () -> new IllegalStateException("No chromium: deploy/test installs one, or apt-get"));
+  }
+}

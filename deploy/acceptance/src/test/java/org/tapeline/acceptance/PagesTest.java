@@ -1,0 +1,69 @@
+package org.tapeline.acceptance;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Response;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.tapeline.acceptance.Chromium.Screen;
+
+class PagesTest {
+  @Test
+  @DisplayName("No page is wider than a phone or a desk, and none has an error in its scripts")
+  void fitsTheScreen() {
+    Page page = Chromium.windowOf("manager", Screen.DESK);
+    List<String> errors = new ArrayList<>();
+    page.onPageError(errors::add);
+    page.onConsoleMessage(
+        message -> {
+          if (message.type().equals("error")) {
+            errors.add(page.url() + ": " + message.text());
+          }
+        });
+    for (Map.Entry<String, String> each : pages().entrySet()) {
+      Response response = page.navigate(each.getValue());
+      assertThat(response.status()).as(each.getValue()).isEqualTo(200);
+      Look.at(page, each.getKey());
+      assertThat(page.locator("main").count()).as(each.getValue()).isEqualTo(1);
+      assertThat(page.title()).endsWith("Tapeline");
+    }
+    assertThat(errors).isEmpty();
+  }
+
+  private static Map<String, String> pages() {
+    String player = Tapeline.get("manager", "/sizing/api/players/LV-0001").path("player").asText();
+    String tag = Tapeline.get("manager", "/inventory/api/helmets").path(0).path("tag").asText();
+    String notice = Tapeline.get("manager", "/notify/api/notices").path(0).path("notice").asText();
+    String correlation =
+        Tapeline.get("manager", "/notify/api/notices").path(0).path("correlationId").asText();
+    Map<String, String> pages = new LinkedHashMap<>();
+    pages.put("start", "/");
+    pages.put("sign-in", "/sign-in");
+    pages.put("measure-list", "/sizing/players");
+    pages.put("measured-player", "/sizing/players/" + player);
+    pages.put("measure", "/sizing/players/" + player + "/measure");
+    pages.put("charts", "/sizing/charts");
+    pages.put("import-players", "/sizing/import");
+    pages.put("fit-list", "/fitting/players");
+    pages.put("fit-player", "/fitting/players/" + player);
+    pages.put("fit-days", "/fitting/fit-days");
+    pages.put("sideline", "/fitting/sideline");
+    pages.put("protocol", "/fitting/protocol");
+    pages.put("helmets", "/inventory/helmets");
+    pages.put("helmet", "/inventory/helmets/" + tag);
+    pages.put("damage", "/inventory/helmets/" + tag + "/damage");
+    pages.put("stock", "/inventory/stock");
+    pages.put("restock", "/inventory/restock");
+    pages.put("import-stock", "/inventory/import");
+    pages.put("notices", "/notify/notices");
+    pages.put("notice", "/notify/notices/" + notice);
+    pages.put("chain", "/chains/" + correlation);
+    pages.put("mailbox", "/mailbox");
+    return pages;
+  }
+}

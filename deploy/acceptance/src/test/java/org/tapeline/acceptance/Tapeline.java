@@ -1,0 +1,128 @@
+package org.tapeline.acceptance;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.tapeline.stack.demo.DemoLoader;
+import org.tapeline.stack.launch.Ports;
+
+/**
+ * The whole of Tapeline with the demo season. What runs at the address in {@code TAPELINE_ADDRESS}
+ * when it is set; else a stack that {@code deploy/start} starts for these tests, with data and
+ * ports of its own.
+ */
+final class Tapeline {
+  static final Path ROOT = Path.of(System.getProperty("tapeline.root"));
+  static final String PASSWORD = "larkfield";
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final HttpClient HTTP = HttpClient.newHttpClient();
+  private static String address;
+
+  private Tapeline() {}
+
+  /** The address of the gateway, without a slash at the end. */
+  static synchronized String address() {
+    if (address == null) {
+      String running = System.getenv("TAPELINE_ADDRESS");
+      try {
+        address = running == null ? start() : withDemo(running);
+      } catch (IOException | DemoLoader.LoadFailure e) {
+        throw new IllegalStateException(e);
+      }
+    }
+    return address;
+  }
+
+  static JsonNode get(String user, String path) {
+    String login =
+        Base64.getEncoder()
+            .encodeToString((user + ":" + PASSWORD).getBytes(StandardCharsets.UTF_8));
+    HttpRequest request =
+        HttpRequest.newBuilder(URI.create(address() + path))
+            .header("Authorization", "Basic " + login)
+            .header("Accept", "application/json")
+            .build();
+    try {
+      HttpResponse<String> response = HTTP.send(request, HttpResponse.BodyHandlers.ofString());
+      if (response.statusCode() != 200) {
+        throw new IllegalStateException(path + ": " + response.statusCode() + response.body());
+      }
+      return JSON.readTree(response.body());
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static JsonNode json(String text) {
+    try {
+      return JSON.readTree(text);
+    } catch (IOException e) {
+      throw new IllegalStateException("Not JSON: " + text, e);
+    }
+  }
+
+  private static String withDemo(String running) throws IOException, DemoLoader.LoadFailure {
+    Path marker = Files.createTempDirectory("tapeline");
+    new DemoLoader(ROOT, marker, URI.create(running).getPort(), System.out::println).load();
+    return running;
+  }
+
+  private static String start() throws IOException {
+    int port = freePort();
+    ProcessBuilder builder = new ProcessBuilder(ROOT.resolve("deploy/start").toString(), "--fresh");
+    builder.environment().put("TAPELINE_PORT", Integer.toString(port));
+    builder.environment().put("TAPELINE_DATA", ROOT.resolve("deploy/acceptance/target/data") + "");
+    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    Process process = builder.redirectErrorStream(true).start();
+    Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(process)));
+    BufferedReader output =
+        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+    List<String> said = new ArrayList<>();
+    for (String line = output.readLine(); line != null; line = output.readLine()) {
+      said.add(line);
+      if (line.contains("Ctrl-C stops everything")) {
+        Thread.ofVirtual().start(() -> output.lines().forEach(System.out::println));
+        return "http://localhost:" + port;
+      }
+    }
+    throw new IOException("deploy/start did not start:\n" + String.join("\n", said));
+  }
+
+  private static int freePort() throws IOException {
+    for (int port = 30_080; port <= Ports.LAST; port += 10) {
+      if (Ports.from(port).taken().isEmpty()) {
+        new ServerSocket(port).close();
+        return port;
+      }
+    }
+    throw new IOException("No port is free");
+  }
+
+  private static void stop(Process process) {
+    process.destroy();
+    try {
+      if (!process.waitFor(60, TimeUnit.SECONDS)) {
+        process.destroyForcibly();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
