@@ -77,7 +77,7 @@ final class Chromium {
     page.getByLabel("User").fill(user);
     page.getByLabel("Password").fill(Tapeline.PASSWORD);
     page.locator("main button").click();
-    page.locator("header .meta").waitFor();
+    page.waitForURL(url -> !url.contains("/sign-in") && !url.contains("j_security_check"));
   }
 
   private static synchronized Browser browser() {

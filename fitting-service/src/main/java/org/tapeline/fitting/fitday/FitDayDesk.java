@@ -12,12 +12,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
-import org.tapeline.fitting.access.Caller;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.DerivedId;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
 

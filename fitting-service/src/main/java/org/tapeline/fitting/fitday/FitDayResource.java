@@ -16,7 +16,7 @@ import jakarta.ws.rs.core.Response;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.fitting.access.Caller;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.journal.quarkus.http.Problem;

@@ -18,7 +18,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.tapeline.fitting.access.Caller;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.refit.OpenRefits;
 import org.tapeline.fitting.refit.RefitView;
@@ -29,6 +28,7 @@ import org.tapeline.fitting.session.FitSessionRow;
 import org.tapeline.fitting.signoff.Sideline;
 import org.tapeline.fitting.signoff.WearState;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** Players with their state, for the fitter; as pages and as JSON. */

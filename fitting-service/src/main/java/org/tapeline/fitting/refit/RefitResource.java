@@ -9,7 +9,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import org.tapeline.fitting.access.Caller;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** Open re-fit cases for programs. */

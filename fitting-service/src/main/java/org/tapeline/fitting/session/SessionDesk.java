@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
-import org.tapeline.fitting.access.Caller;
 import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.roster.AdvisedSizeCopy;
@@ -23,6 +22,7 @@ import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.DerivedId;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
 

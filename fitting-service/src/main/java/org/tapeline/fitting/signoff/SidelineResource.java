@@ -23,9 +23,9 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jboss.resteasy.reactive.RestStreamElementType;
-import org.tapeline.fitting.access.Caller;
 import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.journal.Transactions;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** The sideline list: as JSON, as a page, and live. */

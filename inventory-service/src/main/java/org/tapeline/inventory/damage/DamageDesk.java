@@ -8,13 +8,13 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.inventory.access.Caller;
 import org.tapeline.inventory.helmet.HelmetCommand.ReportDamage;
 import org.tapeline.inventory.helmet.HelmetDesk;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.EventJson;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** Takes damage reports: a structural one takes the helmet out of use in the same transaction. */

@@ -3,9 +3,9 @@ package org.tapeline.inventory.helmet;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
 import java.util.Optional;
-import org.tapeline.inventory.access.Caller;
 import org.tapeline.inventory.helmet.HelmetViews.View;
 import org.tapeline.inventory.roster.PlayerFields;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** Who sees which helmets: a fitter those of the own fields, the warehouse all. */

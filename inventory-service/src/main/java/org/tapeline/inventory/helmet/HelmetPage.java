@@ -15,12 +15,12 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
-import org.tapeline.inventory.access.Caller;
 import org.tapeline.inventory.helmet.HelmetViews.Filter;
 import org.tapeline.inventory.helmet.HelmetViews.View;
 import org.tapeline.inventory.helmet.HelmetWork.Inspection;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.journal.quarkus.http.Problem;
 

@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.inventory.access.Caller;
 import org.tapeline.inventory.helmet.HelmetCommand.Inspect;
 import org.tapeline.inventory.helmet.HelmetCommand.Move;
 import org.tapeline.inventory.helmet.HelmetCommand.Retire;
@@ -13,6 +12,7 @@ import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** What people do with a helmet, each as one command. */

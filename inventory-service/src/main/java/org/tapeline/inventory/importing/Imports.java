@@ -2,7 +2,6 @@ package org.tapeline.inventory.importing;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.UUID;
-import org.tapeline.inventory.access.Caller;
 import org.tapeline.inventory.csv.ImportAnswer;
 import org.tapeline.inventory.csv.ImportAnswer.Mode;
 import org.tapeline.inventory.csv.ImportRefused;
@@ -12,6 +11,7 @@ import org.tapeline.inventory.stock.PartImport;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** Runs an import as one command. */

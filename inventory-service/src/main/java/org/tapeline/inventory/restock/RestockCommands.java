@@ -4,11 +4,11 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
-import org.tapeline.inventory.access.Caller;
 import org.tapeline.inventory.restock.RestockWork.Receipt;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.quarkus.access.Caller;
 
 /** What the warehouse does, each as one command. */
 @ApplicationScoped

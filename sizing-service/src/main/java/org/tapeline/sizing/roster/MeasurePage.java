@@ -17,9 +17,9 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.journal.quarkus.http.Problem;
-import org.tapeline.sizing.access.Caller;
 
 /** Entering the readings of one head, on a phone at the field. */
 @Path("/players/{player}/measure")

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
-import org.tapeline.sizing.access.Caller;
 
 /** The players whom the caller may see: a fitter those of own fields, the manager all. */
 @ApplicationScoped

@@ -19,10 +19,10 @@ import java.util.UUID;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.journal.quarkus.http.Problem;
-import org.tapeline.sizing.access.Caller;
 
 /** Players, their readings and their advice as JSON. */
 @Path("/api/players")

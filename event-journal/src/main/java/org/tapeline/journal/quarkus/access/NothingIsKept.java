@@ -1,4 +1,4 @@
-package org.tapeline.fitting.access;
+package org.tapeline.journal.quarkus.access;
 
 import jakarta.ws.rs.container.ContainerRequestContext;
 import jakarta.ws.rs.container.ContainerResponseContext;

@@ -1,4 +1,4 @@
-package org.tapeline.fitting.access;
+package org.tapeline.journal.quarkus.access;
 
 import io.quarkus.security.identity.SecurityIdentity;
 import jakarta.enterprise.context.RequestScoped;
