@@ -68,7 +68,7 @@ class MainJobInTheBrowserTest {
     fitter.getByLabel("Second reading").fill("591 mm");
     button(fitter, "Record").click();
     assertThat(fitter.getByRole(AriaRole.STATUS)).containsText("591 mm");
-    assertThat(fitter.locator("main")).containsText("Youth x-large");
+    assertThat(fitter.locator("main")).containsText("Youth extra large");
     Look.at(fitter, "fit-0-measured");
   }
 
@@ -108,7 +108,7 @@ class MainJobInTheBrowserTest {
     Locator line =
         depot
             .locator("tr", new Page.LocatorOptions().setHasText("NORTH"))
-            .filter(new Locator.FilterOptions().setHasText("Youth x-large"))
+            .filter(new Locator.FilterOptions().setHasText("Youth extra large"))
             .first();
     String tag = line.getByRole(AriaRole.LINK).first().innerText();
     line = depot.locator("tr", new Page.LocatorOptions().setHasText(tag));

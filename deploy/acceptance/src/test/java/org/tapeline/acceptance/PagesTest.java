@@ -38,9 +38,11 @@ class PagesTest {
   private static Map<String, String> pages() {
     String player = Tapeline.get("manager", "/sizing/api/players/LV-0001").path("player").asText();
     String tag = Tapeline.get("manager", "/inventory/api/helmets").path(0).path("tag").asText();
-    String notice = Tapeline.get("manager", "/notify/api/notices").path(0).path("notice").asText();
+    String notice = Tapeline.get("manager", "/notify/api/notices").at("/notices/0/notice").asText();
     String correlation =
-        Tapeline.get("manager", "/notify/api/notices").path(0).path("correlationId").asText();
+        Tapeline.get("manager", "/notify/api/notices/" + notice)
+            .findValue("correlationId")
+            .asText();
     Map<String, String> pages = new LinkedHashMap<>();
     pages.put("start", "/");
     pages.put("sign-in", "/sign-in");

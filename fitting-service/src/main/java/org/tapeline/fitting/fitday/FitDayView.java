@@ -1,11 +1,11 @@
 package org.tapeline.fitting.fitday;
 
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
+import org.tapeline.fitting.roster.Words;
 
 /** A fit day for pages and programs. */
 public record FitDayView(
@@ -19,8 +19,12 @@ public record FitDayView(
     long free,
     List<Slot> booked) {
 
-  /** A booked slot. */
-  public record Slot(UUID refitCase, String from, String to) {}
+  /** A booked slot; the times are of the field's clock, 00:00 to 23:59. */
+  public record Slot(UUID refitCase, LocalTime from, LocalTime to) {
+    public String fromSaid() {
+      return Words.time(from);
+    }
+  }
 
   static FitDayView of(FitDayRow row) {
     ZoneId zone = ZoneId.of(row.zone);
@@ -41,16 +45,15 @@ public record FitDayView(
   }
 
   public String day() {
-    return DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH)
-        .format(startsAt.atZone(ZoneId.of(zone)));
+    return Words.day(startsAt, ZoneId.of(zone));
   }
 
   public String hours() {
     ZoneId at = ZoneId.of(zone);
-    return time(startsAt, at) + " to " + time(endsAt, at);
+    return Words.time(startsAt, at) + " to " + Words.time(endsAt, at);
   }
 
-  private static String time(Instant at, ZoneId zone) {
-    return DateTimeFormatter.ofPattern("HH:mm").format(at.atZone(zone));
+  private static LocalTime time(Instant at, ZoneId zone) {
+    return at.atZone(zone).toLocalTime();
   }
 }

@@ -110,7 +110,7 @@ public class FitDayPage {
   private static Booked booked(FitDayView.Slot slot, RefitView refit) {
     PlayerCopy player = PlayerCopy.findById(refit.player());
     return new Booked(
-        slot.from(),
+        slot.fromSaid(),
         refit.player(),
         player == null ? "erased" : player.name(),
         refit.whySaid() + "; needs " + refit.needsSaid());

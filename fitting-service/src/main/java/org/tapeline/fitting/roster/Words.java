@@ -1,6 +1,7 @@
 package org.tapeline.fitting.roster;
 
 import java.time.Instant;
+import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -8,9 +9,9 @@ import java.util.Locale;
 
 /** How codes and moments are said to people. */
 public final class Words {
-  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm");
+  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("h:mm a", Locale.US);
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEEE d MMMM", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEEE, MMMM d", Locale.US);
 
   private Words() {}
 
@@ -26,14 +27,18 @@ public final class Words {
         + code.substring(last).toUpperCase(Locale.ROOT);
   }
 
-  /** {@code jaw-pad-15mm} is said {@code Jaw pad 15mm}. */
+  /** {@code jaw-pad-15mm} is said {@code Jaw pad 15 mm}. */
   public static String item(String code) {
-    return sentence(code.replace('-', ' '));
+    return sentence(code.replace('-', ' ').replaceAll("([0-9])mm\\b", "$1 mm"));
   }
 
   /** The hour at a place; where the place is not known, in UTC and said so. */
   public static String time(Instant at, ZoneId zone) {
     return TIME.format(at.atZone(zone)) + (zone.equals(ZoneOffset.UTC) ? " UTC" : "");
+  }
+
+  public static String time(LocalTime time) {
+    return TIME.format(time);
   }
 
   public static String day(Instant at, ZoneId zone) {

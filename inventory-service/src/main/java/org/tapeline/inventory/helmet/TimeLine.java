@@ -9,7 +9,7 @@ import org.tapeline.journal.RecordedEvent;
 /** A helmet's life in words, the newest first. */
 public final class TimeLine {
   private static final DateTimeFormatter MOMENT =
-      DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("MMM d, uuuu, h:mm a", Locale.US);
 
   private TimeLine() {}
 

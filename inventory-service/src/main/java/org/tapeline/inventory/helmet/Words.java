@@ -8,9 +8,14 @@ import java.util.Locale;
 public final class Words {
   private Words() {}
 
-  /** {@code youth-medium} is said {@code Youth medium}. */
+  /**
+   * {@code youth-x-large} is said {@code Youth extra large}, {@code pad-15mm} {@code Pad 15 mm}.
+   */
   public static String code(String code) {
-    String words = code.replace('-', ' ');
+    String words =
+        code.replace("x-large", "extra large")
+            .replace('-', ' ')
+            .replaceAll("([0-9])mm\\b", "$1 mm");
     return words.isEmpty()
         ? ""
         : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);

@@ -35,7 +35,7 @@ import org.tapeline.journal.quarkus.http.Problem;
 public class RestockPage {
   private static final Duration LOOK_AGAIN = Duration.ofSeconds(1);
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEE, MMM d, h:mm a", Locale.US);
 
   private final RestockStore store;
   private final RestockCommands commands;
