@@ -55,11 +55,16 @@ final class Chromium {
 
   /** A new window in which nobody is signed in. */
   static Page window(Screen screen) {
+    return window(screen, Tapeline.address());
+  }
+
+  /** A new window on that Tapeline. */
+  static Page window(Screen screen, String address) {
     BrowserContext context =
         browser()
             .newContext(
                 new Browser.NewContextOptions()
-                    .setBaseURL(Tapeline.address())
+                    .setBaseURL(address)
                     .setViewportSize(screen.width, screen.height));
     context.setDefaultTimeout(30_000);
     return context.newPage();

@@ -2,10 +2,7 @@ package org.tapeline.acceptance;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.io.InputStreamReader;
-import java.net.ServerSocket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -13,12 +10,9 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Base64;
-import java.util.List;
-import java.util.concurrent.TimeUnit;
+import java.util.Map;
 import org.tapeline.stack.demo.DemoLoader;
-import org.tapeline.stack.launch.Ports;
 
 /**
  * The whole of Tapeline with the demo season. What runs at the address in {@code TAPELINE_ADDRESS}
@@ -85,44 +79,6 @@ final class Tapeline {
   }
 
   private static String start() throws IOException {
-    int port = freePort();
-    ProcessBuilder builder = new ProcessBuilder(ROOT.resolve("deploy/start").toString(), "--fresh");
-    builder.environment().put("TAPELINE_PORT", Integer.toString(port));
-    builder.environment().put("TAPELINE_DATA", ROOT.resolve("deploy/acceptance/target/data") + "");
-    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
-    Process process = builder.redirectErrorStream(true).start();
-    Runtime.getRuntime().addShutdownHook(new Thread(() -> stop(process)));
-    BufferedReader output =
-        new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
-    List<String> said = new ArrayList<>();
-    for (String line = output.readLine(); line != null; line = output.readLine()) {
-      said.add(line);
-      if (line.contains("Ctrl-C stops everything")) {
-        Thread.ofVirtual().start(() -> output.lines().forEach(System.out::println));
-        return "http://localhost:" + port;
-      }
-    }
-    throw new IOException("deploy/start did not start:\n" + String.join("\n", said));
-  }
-
-  private static int freePort() throws IOException {
-    for (int port = 30_080; port <= Ports.LAST; port += 10) {
-      if (Ports.from(port).taken().isEmpty()) {
-        new ServerSocket(port).close();
-        return port;
-      }
-    }
-    throw new IOException("No port is free");
-  }
-
-  private static void stop(Process process) {
-    process.destroy();
-    try {
-      if (!process.waitFor(60, TimeUnit.SECONDS)) {
-        process.destroyForcibly();
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    return LocalRun.start("data", Map.of(), "--fresh").address();
   }
 }

@@ -10,6 +10,12 @@ import java.util.Map;
 final class SignIn {
   private static final String COOKIE = "quarkus-credential";
 
+  /** Cookies of people who signed in at an identity provider begin so. */
+  private static final String PROVIDED = "q_session";
+
+  /** As in deploy/openid-connect.properties. */
+  private static final String PROVIDED_SIGN_OUT = "/sizing/sign-out";
+
   private final Pages pages;
 
   SignIn(Pages pages) {
@@ -28,7 +34,12 @@ final class SignIn {
     router.get("/sign-out").handler(SignIn::signOut);
   }
 
+  /** Of an identity provider the services' own way out, which ends the session there too. */
   private static void signOut(RoutingContext context) {
+    if (context.request().cookies().stream().anyMatch(c -> c.getName().startsWith(PROVIDED))) {
+      context.redirect(PROVIDED_SIGN_OUT);
+      return;
+    }
     context
         .response()
         .addCookie(

@@ -23,6 +23,7 @@ import org.tapeline.stack.mailbox.Mailbox;
 /** The parts of the local stack: started in order of need, stopped in the reverse. */
 final class Stack implements AutoCloseable {
   static final List<String> SERVICES = List.of("sizing", "fitting", "inventory", "notify");
+  private static final String DEMO_USERS = "deploy/demo/users.properties";
   private static final Duration PATIENCE = Duration.ofSeconds(120);
 
   private final Path root;
@@ -162,7 +163,8 @@ final class Stack implements AutoCloseable {
     environment.put("TAPELINE_LINK_KEY", secrets.key("link"));
     environment.put("TAPELINE_PUBLIC_URL", "http://localhost:" + ports.gateway());
     environment.put(
-        "SMALLRYE_CONFIG_LOCATIONS", root.resolve("deploy/demo/users.properties").toString());
+        "SMALLRYE_CONFIG_LOCATIONS",
+        root.resolve(System.getenv().getOrDefault("TAPELINE_USERS", DEMO_USERS)).toString());
     return environment;
   }
 
