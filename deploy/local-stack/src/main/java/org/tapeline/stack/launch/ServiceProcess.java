@@ -42,7 +42,7 @@ final class ServiceProcess {
     if (Files.notExists(app.resolve("quarkus-run.jar"))) {
       throw new IOException(name + "-service is not built: " + app);
     }
-    ProcessBuilder builder = new ProcessBuilder(command(app, data));
+    ProcessBuilder builder = new ProcessBuilder(command(name, app, data));
     builder.directory(app.toFile());
     builder.environment().putAll(environment);
     builder.environment().put("QUARKUS_HTTP_PORT", Integer.toString(port));
@@ -50,7 +50,7 @@ final class ServiceProcess {
     return new ServiceProcess(name, port, log, builder.start());
   }
 
-  private static List<String> command(Path app, Path data) {
+  private static List<String> command(String name, Path app, Path data) {
     List<String> command = new ArrayList<>();
     if (Files.isExecutable(PARENT_DEATH_SIGNAL)) {
       // A launcher that is killed cannot stop its children; the kernel tells them instead.
@@ -61,6 +61,8 @@ final class ServiceProcess {
     if (Files.exists(app.resolve("app-cds.jsa"))) {
       command.addAll(List.of("-XX:SharedArchiveFile=app-cds.jsa", "-Xshare:auto"));
     }
+    // Only so that people find it among other processes.
+    command.add("-Dtapeline.service=" + name);
     command.addAll(List.of("-Dtapeline.data=" + data, "-jar", "quarkus-run.jar"));
     return command;
   }
