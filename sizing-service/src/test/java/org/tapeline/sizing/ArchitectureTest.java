@@ -26,6 +26,9 @@ class ArchitectureTest {
   private static final String CHART =
       SIZING + "chart\\.(SizeChart|SizeRange|ChartPublished)(\\$.*)?";
   private static final String ADVICE = SIZING + "advice\\.(ChartLookup|SizeAdvice)(\\$.*)?";
+  private static final String GROWTH =
+      SIZING + "growth\\.(Age|Lms|Sex|GrowthReference|HeadForAge)(\\$.*)?";
+  private static final String STATISTICS = "org\\.apache\\.commons\\.statistics\\..*";
   private static final String PLAYER =
       SIZING + "roster\\.(PlayerDecider|PlayerState|PlayerEvent|PlayerCommand)(\\$.*)?";
 
@@ -42,8 +45,11 @@ class ArchitectureTest {
   @ArchTest static final ArchRule adviceImportsChartsAndLengths = coreOf(ADVICE, CHART, UNITS);
 
   @ArchTest
+  static final ArchRule growthImportsLengthsAndDistributions = coreOf(GROWTH, UNITS, STATISTICS);
+
+  @ArchTest
   static final ArchRule thePlayerImportsOnlyWhatIsPureItself =
-      coreOf(PLAYER, READING, ADVICE, CHART, UNITS);
+      coreOf(PLAYER, READING, GROWTH, ADVICE, CHART, UNITS);
 
   @ArchTest
   static final ArchRule noEventCanHoldPersonalData =

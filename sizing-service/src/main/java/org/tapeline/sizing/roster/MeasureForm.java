@@ -2,6 +2,7 @@ package org.tapeline.sizing.roster;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.journal.quarkus.http.Problem;
@@ -17,6 +18,7 @@ import org.tapeline.sizing.reading.ReadingText.Understood;
  */
 record MeasureForm(
     UUID commandId, List<Field> fields, String problem, boolean asksForThird, boolean confirm) {
+  private static final Set<String> CONFIRMED = Set.of("smaller-than-before", "unusual-for-age");
   private static final List<String> IDS = List.of("first", "second", "third");
   private static final List<String> LABELS =
       List.of("First reading", "Second reading", "Third reading");
@@ -46,7 +48,7 @@ record MeasureForm(
         fields(typed, errors, asksForThird ? 2 : firstWrong(errors)),
         problem.getMessage(),
         asksForThird,
-        problem.code().equals("smaller-than-before"));
+        CONFIRMED.contains(problem.code()));
   }
 
   private static List<Field> fields(List<String> typed, List<String> errors, int focus) {

@@ -2,20 +2,27 @@ package org.tapeline.sizing.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
+import org.tapeline.sizing.growth.Age;
+import org.tapeline.sizing.growth.GrowthReference;
+import org.tapeline.sizing.growth.HeadForAge;
+import org.tapeline.sizing.growth.Sex;
 import org.tapeline.sizing.reading.Measurement;
 import org.tapeline.sizing.reading.Reading;
 import org.tapeline.sizing.reading.ReadingText;
 import org.tapeline.sizing.reading.ReadingText.Understood;
 import org.tapeline.sizing.roster.PlayerCommand.RecordHead;
 import org.tapeline.sizing.units.Inches;
+import org.tapeline.sizing.units.Millimetres;
 
 /** From what a measurer typed to a recorded head with size advice. */
 @ApplicationScoped
@@ -26,12 +33,19 @@ public class Measuring {
   private final CommandLog commands;
   private final Players players;
   private final Advising advising;
+  private final GrowthReference growth;
   private final Clock clock;
 
-  Measuring(CommandLog commands, Players players, Advising advising, Clock clock) {
+  Measuring(
+      CommandLog commands,
+      Players players,
+      Advising advising,
+      GrowthReference growth,
+      Clock clock) {
     this.commands = commands;
     this.players = players;
     this.advising = advising;
+    this.growth = growth;
     this.clock = clock;
   }
 
@@ -65,7 +79,14 @@ public class Measuring {
     Measurement measurement = measurement(readings);
     Cause cause = Cause.command(commandId);
     players.handle(
-        new RecordHead(player, measurement, entry.confirmed(), by, clock.instant()), cause);
+        new RecordHead(
+            player,
+            measurement,
+            forAge(player, measurement.value()),
+            entry.confirmed(),
+            by,
+            clock.instant()),
+        cause);
     advising.advise(player, measurement, cause);
     return new Measured(
         player,
@@ -75,6 +96,15 @@ public class Measuring {
         measurement.method().code(),
         readings.stream().map(Reading::saidBack).toList(),
         AdviceRow.of(player).stream().map(AdviceRow::asAdvice).toList());
+  }
+
+  private Optional<HeadForAge> forAge(UUID player, Millimetres head) {
+    PlayerRow row = PlayerRow.findById(player);
+    if (row == null) {
+      return Optional.empty();
+    }
+    double age = Age.years(row.birthDate, LocalDate.now(clock));
+    return Optional.of(growth.place(Sex.of(row.sex), age, head));
   }
 
   /** Errors carry the place of the reading as it was sent, so that a page marks the right field. */

@@ -2,8 +2,10 @@ package org.tapeline.sizing.roster;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.sizing.advice.SizeAdvice;
+import org.tapeline.sizing.growth.HeadForAge;
 import org.tapeline.sizing.reading.Measurement;
 
 /** What somebody wants of a player. */
@@ -18,9 +20,16 @@ public sealed interface PlayerCommand {
   record TakeOffRoster(UUID player) implements PlayerCommand {}
 
   /**
+   * @param forAge where the head lies among children of the age; empty when the age is not known
    * @param confirmed the measurer has seen that the value is unusual and stands by it
    */
-  record RecordHead(UUID player, Measurement measurement, boolean confirmed, String by, Instant at)
+  record RecordHead(
+      UUID player,
+      Measurement measurement,
+      Optional<HeadForAge> forAge,
+      boolean confirmed,
+      String by,
+      Instant at)
       implements PlayerCommand {}
 
   /** The advice as the charts in force give it. */

@@ -2,6 +2,7 @@ package org.tapeline.sizing.roster;
 
 import java.util.List;
 import java.util.Optional;
+import org.tapeline.sizing.growth.HeadForAge;
 import org.tapeline.sizing.reading.Measurement;
 import org.tapeline.sizing.roster.PlayerCommand.Advise;
 import org.tapeline.sizing.roster.PlayerCommand.PutOnRoster;
@@ -52,17 +53,33 @@ public final class PlayerDecider {
     if (!state.enrolled()) {
       return new Decision.Refused("not-on-roster", "This player is not on the roster.");
     }
-    Optional<Millimetres> fall = fall(state, head.measurement().value());
-    if (fall.isPresent() && !head.confirmed()) {
-      return new Decision.Refused(
-          "smaller-than-before",
-          "The last reading was "
-              + Inches.say(new Millimetres(state.head().orElseThrow().valueMm()))
-              + ", this one is "
-              + Math.round(fall.get().value())
-              + " mm smaller. Heads do not shrink: measure again, or confirm that it is right.");
+    Optional<Decision> doubt = doubt(state, head);
+    if (doubt.isPresent() && !head.confirmed()) {
+      return doubt.get();
     }
-    return accepted(measured(head));
+    return accepted(measured(head, doubt.isPresent()));
+  }
+
+  /** Why the value should be looked at again; empty when it is a usual one. */
+  private static Optional<Decision> doubt(PlayerState state, RecordHead head) {
+    Optional<String> shrunk = fall(state, head.measurement().value()).map(f -> shrunk(state, f));
+    Optional<String> unusual = head.forAge().filter(HeadForAge::unusual).map(HeadForAge::said);
+    if (shrunk.isEmpty() && unusual.isEmpty()) {
+      return Optional.empty();
+    }
+    String why = (unusual.orElse("") + " " + shrunk.orElse("")).strip();
+    return Optional.of(
+        new Decision.Refused(
+            shrunk.isPresent() ? "smaller-than-before" : "unusual-for-age",
+            why + " Measure again, or confirm that it is right."));
+  }
+
+  private static String shrunk(PlayerState state, Millimetres fall) {
+    return "The last reading was "
+        + Inches.say(new Millimetres(state.head().orElseThrow().valueMm()))
+        + ", this one is "
+        + Math.round(fall.value())
+        + " mm smaller. Heads do not shrink.";
   }
 
   /** By how much the head would have shrunk; empty within what two readings may differ. */
@@ -74,7 +91,7 @@ public final class PlayerDecider {
         .map(Millimetres::new);
   }
 
-  private static HeadMeasured measured(RecordHead head) {
+  private static HeadMeasured measured(RecordHead head, boolean confirmed) {
     Measurement m = head.measurement();
     List<ReadingTaken> readings =
         m.readings().stream().map(r -> new ReadingTaken(r.entered(), r.length().value())).toList();
@@ -84,8 +101,9 @@ public final class PlayerDecider {
         m.value().value(),
         m.uncertainty().value(),
         m.method().code(),
-        head.confirmed(),
+        confirmed,
         head.by(),
+        confirmed ? Optional.of(head.by()) : Optional.empty(),
         head.at());
   }
 

@@ -23,7 +23,9 @@ public sealed interface PlayerEvent {
   /**
    * A head circumference.
    *
+   * @param confirmed somebody stood by a value that is unusual for the age or smaller than before
    * @param by staff id of the measurer
+   * @param confirmedBy staff id of who stood by it; empty when nothing had to be confirmed
    */
   record HeadMeasured(
       UUID player,
@@ -33,6 +35,7 @@ public sealed interface PlayerEvent {
       String method,
       boolean confirmed,
       String by,
+      Optional<String> confirmedBy,
       Instant at)
       implements PlayerEvent {}
 

@@ -9,6 +9,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.tapeline.sizing.advice.SizeAdvice;
+import org.tapeline.sizing.growth.HeadForAge;
 import org.tapeline.sizing.reading.Measurement;
 import org.tapeline.sizing.reading.Measurement.Method;
 import org.tapeline.sizing.reading.Reading;
@@ -91,6 +92,7 @@ class PlayerDeciderTest {
                 "mean-of-two",
                 false,
                 "fitter.north",
+                Optional.empty(),
                 NOON));
   }
 
@@ -115,7 +117,41 @@ class PlayerDeciderTest {
   void shrunkAndConfirmed() {
     assertThat(given(ENROLLED, headWas(540)).when(head(534, true)))
         .singleElement()
-        .isInstanceOfSatisfying(HeadMeasured.class, e -> assertThat(e.confirmed()).isTrue());
+        .isInstanceOfSatisfying(
+            HeadMeasured.class,
+            e -> {
+              assertThat(e.confirmed()).isTrue();
+              assertThat(e.confirmedBy()).contains("fitter.north");
+            });
+  }
+
+  @Test
+  @DisplayName("whose usual value was confirmed all the same has nothing confirmed")
+  void nothingToConfirm() {
+    assertThat(given(ENROLLED).when(head(534, true)))
+        .singleElement()
+        .isInstanceOfSatisfying(HeadMeasured.class, e -> assertThat(e.confirmed()).isFalse());
+  }
+
+  @Test
+  @DisplayName("whose head is rarer than one in a thousand for the age is measured again")
+  void unusualForAge() {
+    RecordHead large = head(600, false, Optional.of(forAge(0.9995, 600)));
+    Decision.Refused refused = given(ENROLLED).refused(large);
+    assertThat(refused.code()).isEqualTo("unusual-for-age");
+    assertThat(refused.sentence()).contains("600 mm", "9 years", "confirm");
+    RecordHead confirmed = head(600, true, Optional.of(forAge(0.9995, 600)));
+    assertThat(given(ENROLLED).when(confirmed)).hasSize(1);
+    RecordHead usual = head(570, false, Optional.of(forAge(0.99, 570)));
+    assertThat(given(ENROLLED).when(usual)).hasSize(1);
+  }
+
+  @Test
+  @DisplayName("whose head is both rare and smaller than before is told both reasons")
+  void bothDoubts() {
+    RecordHead small = head(440, false, Optional.of(forAge(0.0001, 440)));
+    Decision.Refused refused = given(ENROLLED, headWas(534)).refused(small);
+    assertThat(refused.sentence()).contains("smaller than 999 of 1000", "94 mm smaller");
   }
 
   @Test
@@ -164,7 +200,15 @@ class PlayerDeciderTest {
     return new PutOnRoster(PLAYER, "LV-0001", team, field);
   }
 
+  private static HeadForAge forAge(double below, double mm) {
+    return new HeadForAge(below, 9.4, new Millimetres(mm), "KiGGS 2003-2006");
+  }
+
   private static RecordHead head(double mm, boolean confirmed) {
+    return head(mm, confirmed, Optional.empty());
+  }
+
+  private static RecordHead head(double mm, boolean confirmed, Optional<HeadForAge> forAge) {
     Reading reading = new Reading(Math.round(mm) + " mm", new Millimetres(mm));
     Measurement measurement =
         new Measurement(
@@ -172,7 +216,7 @@ class PlayerDeciderTest {
             new Millimetres(mm),
             new Millimetres(2.8),
             Method.MEAN_OF_TWO);
-    return new RecordHead(PLAYER, measurement, confirmed, "fitter.north", NOON);
+    return new RecordHead(PLAYER, measurement, forAge, confirmed, "fitter.north", NOON);
   }
 
   private static HeadMeasured headWas(double mm) {

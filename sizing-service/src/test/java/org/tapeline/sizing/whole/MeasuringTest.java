@@ -149,6 +149,22 @@ class MeasuringTest {
   }
 
   @Test
+  @DisplayName("asks before it takes a head that hardly any child of the age has")
+  void unusual() {
+    String number = enrolledAt("NORTH");
+    measure("fitter.north", number, "640", "641")
+        .statusCode(422)
+        .body("type", endsWith("/unusual-for-age"))
+        .body("detail", containsString("999 of 1000"));
+    Association.commandOf("fitter.north")
+        .contentType("application/json")
+        .body(Map.of("readings", List.of("640", "641"), "confirmed", true))
+        .post("/api/players/" + number + "/readings")
+        .then()
+        .statusCode(200);
+  }
+
+  @Test
   @DisplayName("is for the fitters of the player's field; the others are told so")
   void otherField() {
     String number = enrolledAt("NORTH");
