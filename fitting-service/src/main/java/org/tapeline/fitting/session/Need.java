@@ -9,7 +9,8 @@ import java.util.Optional;
  */
 public record Need(
     String kind, Optional<String> model, Optional<String> size, Optional<String> item) {
-  private static final String CODE = "[a-z0-9][a-z0-9:-]{0,59}";
+  private static final String CODE = "[a-z0-9][a-z0-9-]{0,59}";
+  private static final String PART = "(?!helmet:)[a-z0-9][a-z0-9:-]{0,59}";
 
   /**
    * @throws IllegalArgumentException for what cannot be looked for in stock
@@ -18,15 +19,15 @@ public record Need(
     model = model == null ? Optional.empty() : model;
     size = size == null ? Optional.empty() : size;
     item = item == null ? Optional.empty() : item;
-    boolean helmet = "helmet".equals(kind) && coded(model) && coded(size) && item.isEmpty();
-    boolean part = "part".equals(kind) && coded(item) && model.isEmpty() && size.isEmpty();
+    boolean helmet = "helmet".equals(kind) && is(CODE, model) && is(CODE, size) && item.isEmpty();
+    boolean part = "part".equals(kind) && is(PART, item) && model.isEmpty() && size.isEmpty();
     if (!helmet && !part) {
       throw new IllegalArgumentException("A need is a helmet with model and size, or a part");
     }
   }
 
-  private static boolean coded(Optional<String> value) {
-    return value.filter(v -> v.matches(CODE)).isPresent();
+  private static boolean is(String pattern, Optional<String> value) {
+    return value.filter(v -> v.matches(pattern)).isPresent();
   }
 
   public static Need helmet(String model, String size) {
