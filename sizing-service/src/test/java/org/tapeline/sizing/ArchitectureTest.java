@@ -29,6 +29,7 @@ class ArchitectureTest {
   private static final String GROWTH =
       SIZING + "growth\\.(Age|Lms|Sex|GrowthReference|HeadForAge)(\\$.*)?";
   private static final String STATISTICS = "org\\.apache\\.commons\\.statistics\\..*";
+  private static final String MEASURER = SIZING + "measurer\\.(RepeatError|TapeBias)(\\$.*)?";
   private static final String PLAYER =
       SIZING + "roster\\.(PlayerDecider|PlayerState|PlayerEvent|PlayerCommand)(\\$.*)?";
 
@@ -46,6 +47,8 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule growthImportsLengthsAndDistributions = coreOf(GROWTH, UNITS, STATISTICS);
+
+  @ArchTest static final ArchRule measurersImportDistributions = coreOf(MEASURER, STATISTICS);
 
   @ArchTest
   static final ArchRule thePlayerImportsOnlyWhatIsPureItself =

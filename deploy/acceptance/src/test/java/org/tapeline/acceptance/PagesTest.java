@@ -50,6 +50,7 @@ class PagesTest {
     pages.put("measured-player", "/sizing/players/" + player);
     pages.put("measure", "/sizing/players/" + player + "/measure");
     pages.put("charts", "/sizing/charts");
+    pages.put("measurers", "/sizing/measurers");
     pages.put("import-players", "/sizing/import");
     pages.put("fit-list", "/fitting/players");
     pages.put("fit-player", "/fitting/players/" + player);

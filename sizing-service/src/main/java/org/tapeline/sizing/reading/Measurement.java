@@ -40,12 +40,6 @@ public record Measurement(
   /** Largest difference of two readings of a head: WHO MGRS, from memory. */
   public static final Millimetres TOLERANCE = new Millimetres(5);
 
-  /**
-   * Technical error of measurement that is assumed while nothing is known of the measurer: at 2 mm
-   * about one pair in thirteen needs a third reading (P = .0771, computed for a normal error).
-   */
-  static final double ASSUMED_ERROR_MM = 2.0;
-
   private static final double HALF_WIDTH_95 = 1.959964;
 
   /** Variance of the median of three normal values over that of one. */
@@ -57,18 +51,20 @@ public record Measurement(
 
   /**
    * @param readings two or three
+   * @param errorMm technical error of measurement of the measurer, mm: the standard deviation of a
+   *     single reading
    * @throws IllegalArgumentException for another number of readings
    */
-  public static Result of(List<Reading> readings) {
+  public static Result of(List<Reading> readings, double errorMm) {
     return switch (readings.size()) {
-      case 2 -> ofTwo(readings);
-      case 3 -> new Result.Ok(ofThree(readings));
+      case 2 -> ofTwo(readings, errorMm);
+      case 3 -> new Result.Ok(ofThree(readings, errorMm));
       default ->
           throw new IllegalArgumentException("Two or three readings, not " + readings.size());
     };
   }
 
-  private static Result ofTwo(List<Reading> readings) {
+  private static Result ofTwo(List<Reading> readings, double errorMm) {
     Millimetres first = readings.get(0).length();
     Millimetres second = readings.get(1).length();
     Millimetres apart = first.apartFrom(second);
@@ -76,15 +72,16 @@ public record Measurement(
       return new Result.ThirdNeeded(apart);
     }
     Millimetres mean = new Millimetres((first.value() + second.value()) / 2);
-    return new Result.Ok(new Measurement(readings, mean, within(0.5), Method.MEAN_OF_TWO));
+    return new Result.Ok(new Measurement(readings, mean, within(errorMm, 0.5), Method.MEAN_OF_TWO));
   }
 
-  private static Measurement ofThree(List<Reading> readings) {
+  private static Measurement ofThree(List<Reading> readings, double errorMm) {
     Millimetres median = readings.stream().map(Reading::length).sorted().toList().get(1);
-    return new Measurement(readings, median, within(MEDIAN_OF_THREE), Method.MEDIAN_OF_THREE);
+    return new Measurement(
+        readings, median, within(errorMm, MEDIAN_OF_THREE), Method.MEDIAN_OF_THREE);
   }
 
-  private static Millimetres within(double varianceShare) {
-    return new Millimetres(HALF_WIDTH_95 * ASSUMED_ERROR_MM * Math.sqrt(varianceShare));
+  private static Millimetres within(double errorMm, double varianceShare) {
+    return new Millimetres(HALF_WIDTH_95 * errorMm * Math.sqrt(varianceShare));
   }
 }

@@ -38,6 +38,10 @@ public class HeadRow extends PanacheEntityBase {
   @Column(name = "uncertainty_mm")
   public double uncertaintyMm;
 
+  /** How far the first two readings lie apart. */
+  @Column(name = "apart_mm")
+  public Double apartMm;
+
   public String readings;
 
   @Column(name = "measured_by")

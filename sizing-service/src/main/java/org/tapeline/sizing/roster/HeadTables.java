@@ -34,6 +34,7 @@ public class HeadTables {
     }
     row.valueMm = e.valueMm();
     row.uncertaintyMm = e.uncertaintyMm();
+    row.apartMm = Math.abs(e.readings().get(0).mm() - e.readings().get(1).mm());
     row.readings =
         e.readings().stream().map(ReadingTaken::entered).collect(Collectors.joining(" · "));
     row.measuredBy = e.by();

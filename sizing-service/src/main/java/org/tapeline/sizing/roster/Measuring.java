@@ -16,6 +16,7 @@ import org.tapeline.sizing.growth.Age;
 import org.tapeline.sizing.growth.GrowthReference;
 import org.tapeline.sizing.growth.HeadForAge;
 import org.tapeline.sizing.growth.Sex;
+import org.tapeline.sizing.measurer.Measurers;
 import org.tapeline.sizing.reading.Measurement;
 import org.tapeline.sizing.reading.Reading;
 import org.tapeline.sizing.reading.ReadingText;
@@ -34,6 +35,7 @@ public class Measuring {
   private final Players players;
   private final Advising advising;
   private final GrowthReference growth;
+  private final Measurers measurers;
   private final Clock clock;
 
   Measuring(
@@ -41,11 +43,13 @@ public class Measuring {
       Players players,
       Advising advising,
       GrowthReference growth,
+      Measurers measurers,
       Clock clock) {
     this.commands = commands;
     this.players = players;
     this.advising = advising;
     this.growth = growth;
+    this.measurers = measurers;
     this.clock = clock;
   }
 
@@ -76,7 +80,7 @@ public class Measuring {
 
   private Measured doRecord(UUID commandId, UUID player, Entry entry, String by) {
     List<Reading> readings = understand(entry.readings());
-    Measurement measurement = measurement(readings);
+    Measurement measurement = measurement(readings, measurers.repeatError(by).mm());
     Cause cause = Cause.command(commandId);
     players.handle(
         new RecordHead(
@@ -132,8 +136,8 @@ public class Measuring {
     return readings;
   }
 
-  private static Measurement measurement(List<Reading> readings) {
-    return switch (Measurement.of(readings)) {
+  private static Measurement measurement(List<Reading> readings, double errorMm) {
+    return switch (Measurement.of(readings, errorMm)) {
       case Measurement.Result.Ok ok -> ok.measurement();
       case Measurement.Result.ThirdNeeded third ->
           throw new Problem(

@@ -32,7 +32,7 @@ class MeasurementTest {
   @Test
   @DisplayName("needs a third reading beyond 5 mm (WHO MGRS, memory)")
   void beyondTheTolerance() {
-    assertThat(Measurement.of(readings(530, 535.1)))
+    assertThat(Measurement.of(readings(530, 535.1), 2))
         .isInstanceOfSatisfying(
             Result.ThirdNeeded.class,
             needed -> assertThat(needed.apart().value()).isCloseTo(5.1, within(1e-9)));
@@ -55,9 +55,9 @@ class MeasurementTest {
   @Test
   @DisplayName("is not made of one reading, nor of four")
   void wrongNumber() {
-    assertThatThrownBy(() -> Measurement.of(readings(530)))
+    assertThatThrownBy(() -> Measurement.of(readings(530), 2))
         .isInstanceOf(IllegalArgumentException.class);
-    assertThatThrownBy(() -> Measurement.of(readings(530, 531, 532, 533)))
+    assertThatThrownBy(() -> Measurement.of(readings(530, 531, 532, 533), 2))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
@@ -72,8 +72,21 @@ class MeasurementTest {
     assertThat(two).isCloseTo(2.77, within(0.01));
   }
 
+  @Test
+  @DisplayName("is surer the steadier the measurer is")
+  void steadyHand() {
+    assertThat(uncertainty(1.5)).isCloseTo(uncertainty(3) / 2, within(1e-9));
+  }
+
+  private static double uncertainty(double errorMm) {
+    return ((Result.Ok) Measurement.of(readings(532, 533), errorMm))
+        .measurement()
+        .uncertainty()
+        .value();
+  }
+
   private static Measurement measured(double... mm) {
-    return switch (Measurement.of(readings(mm))) {
+    return switch (Measurement.of(readings(mm), 2)) {
       case Result.Ok ok -> ok.measurement();
       case Result.ThirdNeeded needed -> throw new AssertionError(needed.toString());
     };
