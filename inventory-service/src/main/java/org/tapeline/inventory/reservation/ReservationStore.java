@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.database.Database;
+import org.tapeline.inventory.restock.Restock;
+import org.tapeline.inventory.restock.RestockWatch.Waits;
 
 /** The reservations as they stand. */
 @ApplicationScoped
@@ -74,14 +76,18 @@ public class ReservationStore {
                     kept.refitCase()));
   }
 
-  void arrived(UUID refitCase, String needKey, String place, Instant now) {
+  /** Only what travelled is there now: the case may have been given something else meanwhile. */
+  void arrived(Waits waits, Restock transfer, Instant now) {
     database.change(
         "update reservation set from_place = ?, ready_at = ?"
-            + " where refit_case = ? and need_key = ? and status = 'live'",
-        place,
+            + " where refit_case = ? and need_key = ? and status = 'live'"
+            + " and (tag = ? or tag is null and from_place = ?)",
+        transfer.place(),
         now,
-        refitCase,
-        needKey);
+        waits.refitCase(),
+        waits.needKey(),
+        transfer.tag().orElse(null),
+        transfer.fromPlace().orElseThrow());
   }
 
   private static Kept read(ResultSet row) throws SQLException {

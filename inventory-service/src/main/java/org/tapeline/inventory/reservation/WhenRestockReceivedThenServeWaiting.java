@@ -3,8 +3,10 @@ package org.tapeline.inventory.reservation;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import org.tapeline.inventory.reservation.ReservationStore.Kept;
 import org.tapeline.inventory.restock.Restock;
 import org.tapeline.inventory.restock.RestockWatch;
 import org.tapeline.journal.Cause;
@@ -26,8 +28,7 @@ public class WhenRestockReceivedThenServeWaiting implements RestockWatch {
   @Override
   public void arrived(Restock restock, List<Waits> causes, boolean usable, Cause cause) {
     if (restock.betweenPlaces() && usable) {
-      causes.forEach(
-          w -> store.arrived(w.refitCase(), w.needKey(), restock.place(), clock.instant()));
+      causes.forEach(waits -> store.arrived(waits, restock, clock.instant()));
       return;
     }
     if (restock.betweenPlaces()) {
@@ -50,14 +51,19 @@ public class WhenRestockReceivedThenServeWaiting implements RestockWatch {
     }
   }
 
+  /** A case whose replacement was released before this was served then. */
   private void release(Restock restock, List<Waits> causes, String why, Cause cause) {
     String not = restock.tag().or(restock::fromPlace).orElse("");
     for (Waits waits : causes) {
-      store.liveOf(waits.refitCase()).stream()
-          .filter(kept -> kept.needKey().equals(waits.needKey()))
-          .filter(kept -> kept.tag().equals(restock.tag()))
-          .forEach(kept -> reservations.release(kept, why, cause));
-      reservations.reserveOrRequest(waits.refitCase(), not, cause);
+      Optional<Kept> live =
+          store.liveOf(waits.refitCase()).stream()
+              .filter(kept -> kept.needKey().equals(waits.needKey()))
+              .filter(kept -> kept.tag().equals(restock.tag()))
+              .findFirst();
+      if (live.isPresent()) {
+        reservations.release(live.get(), why, cause);
+        reservations.reserveOrRequest(waits.refitCase(), not, cause);
+      }
     }
   }
 }

@@ -43,14 +43,7 @@ public class RestockCommands {
     return once("receive", request, what, id, c -> work.receive(request, what, caller.id(), c));
   }
 
-  static final Receipt ALL =
-      new Receipt(
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty());
+  static final Receipt ALL = Receipt.of(Optional.empty(), Optional.empty());
 
   private Answer once(
       String name, UUID request, Object body, UUID id, Function<Cause, Restock> does) {

@@ -18,13 +18,15 @@ import java.time.Duration;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.RestStreamElementType;
 import org.tapeline.inventory.place.Places;
-import org.tapeline.inventory.restock.RestockWork.Receipt;
+import org.tapeline.journal.Answer;
+import org.tapeline.journal.CommandReused;
 import org.tapeline.journal.DerivedId;
+import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.journal.quarkus.http.Problem;
 
@@ -60,8 +62,9 @@ public class RestockPage {
    * A line of the list.
    *
    * @param commandId the id that a click sends: the same until the request has moved on
+   * @param formId the id that the form for what is not all good sends
    */
-  public record Line(Restock r, String expected, UUID commandId) {
+  public record Line(Restock r, String expected, UUID commandId, UUID formId, NotAllGood said) {
     public boolean canPick() {
       return r.allows(Restock.State.PICKED);
     }
@@ -101,43 +104,72 @@ public class RestockPage {
   public Response step(
       @PathParam("request") UUID request,
       @PathParam("step") String step,
-      @RestForm String commandId,
-      @RestForm Integer quantity,
-      @RestForm Integer damaged) {
+      @RestForm String commandId) {
     UUID id = CommandId.of(commandId);
+    return answer(
+        request,
+        NotAllGood.BLANK,
+        () ->
+            switch (step) {
+              case "pick" -> commands.pick(request, id);
+              case "ship" -> commands.ship(request, id);
+              case "cancel" -> commands.cancel(request, "not-available", id);
+              default -> commands.receive(request, RestockCommands.ALL, id);
+            });
+  }
+
+  /** A path of its own: a form that came without its fields must not count as all good. */
+  @POST
+  @Path("/{request}/receive-not-all-good")
+  @RunOnVirtualThread
+  public Response receive(
+      @PathParam("request") UUID request,
+      @RestForm String commandId,
+      @RestForm String came,
+      @RestForm String damaged,
+      @RestForm String happened) {
+    UUID id = CommandId.of(commandId);
+    NotAllGood said = NotAllGood.of(came, damaged, happened);
+    return answer(
+        request, said, () -> commands.receive(request, said.receipt(store.known(request)), id));
+  }
+
+  private Response answer(UUID request, NotAllGood said, Supplier<Answer> does) {
     try {
-      switch (step) {
-        case "pick" -> commands.pick(request, id);
-        case "ship" -> commands.ship(request, id);
-        case "cancel" -> commands.cancel(request, "not-available", id);
-        default -> commands.receive(request, receipt(quantity, damaged), id);
-      }
-      return Response.status(303).header("Location", "/inventory/restock").build();
+      does.get();
+      return Answers.goTo("/inventory/restock");
     } catch (Problem problem) {
-      return Response.status(problem.status())
-          .entity(Templates.list(lines(), problem.getMessage()).render())
-          .build();
+      return refused(problem, request, said.with(problem.errors()));
+    } catch (CommandReused e) {
+      Problem other =
+          Problem.conflict(
+              "command-reused",
+              "This was sent before with other numbers, and those count. See the list below.");
+      return refused(other, request, NotAllGood.BLANK);
     }
   }
 
-  private static Receipt receipt(Integer quantity, Integer damaged) {
-    return new Receipt(
-        Optional.ofNullable(quantity),
-        Optional.ofNullable(damaged),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+  private Response refused(Problem problem, UUID request, NotAllGood said) {
+    List<Line> lines =
+        store.list(false).stream()
+            .map(r -> line(r, r.request().equals(request) ? said : NotAllGood.BLANK))
+            .toList();
+    return Response.status(problem.status())
+        .entity(Templates.list(lines, problem.getMessage()).render())
+        .build();
   }
 
   private List<Line> lines() {
-    return store.list(false).stream()
-        .map(
-            r ->
-                new Line(
-                    r,
-                    DAY.format(r.expectedAt().atZone(places.zone(r.place()))),
-                    DerivedId.from(r.request(), r.says() + r.quantity())))
-        .toList();
+    return store.list(false).stream().map(r -> line(r, NotAllGood.BLANK)).toList();
+  }
+
+  private Line line(Restock r, NotAllGood said) {
+    String stage = r.says() + r.quantity();
+    return new Line(
+        r,
+        DAY.format(r.expectedAt().atZone(places.zone(r.place()))),
+        DerivedId.from(r.request(), stage),
+        DerivedId.from(r.request(), stage + "/not-all-good"),
+        said);
   }
 }

@@ -12,6 +12,7 @@ import org.tapeline.inventory.database.Database;
 import org.tapeline.inventory.restock.Restock.Kind;
 import org.tapeline.inventory.restock.Restock.State;
 import org.tapeline.inventory.restock.RestockWatch.Waits;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** The requests as they stand. */
 @ApplicationScoped
@@ -31,9 +32,26 @@ public class RestockStore {
         RestockStore::read);
   }
 
-  Optional<Restock> locked(UUID request) {
-    return database.first(
-        "select * from restock where request = ? for update", RestockStore::read, request);
+  /**
+   * @throws Problem when there is none
+   */
+  Restock known(UUID request) {
+    return found(
+        database.first("select * from restock where request = ?", RestockStore::read, request),
+        request);
+  }
+
+  /** The same, and it cannot change until the transaction ends. */
+  Restock locked(UUID request) {
+    return found(
+        database.first(
+            "select * from restock where request = ? for update", RestockStore::read, request),
+        request);
+  }
+
+  private static Restock found(Optional<Restock> restock, UUID request) {
+    return restock.orElseThrow(
+        () -> Problem.notFound("There is no restock request " + request + "."));
   }
 
   /** The request into which another cause can be merged. */

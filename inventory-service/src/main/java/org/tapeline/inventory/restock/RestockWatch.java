@@ -13,6 +13,6 @@ public interface RestockWatch {
   /** It came; {@code usable} when there was anything that can be used. */
   void arrived(Restock restock, List<Waits> causes, boolean usable, Cause cause);
 
-  /** It will not come. */
+  /** It will not come, or did not. */
   void cancelled(Restock restock, List<Waits> causes, Cause cause);
 }

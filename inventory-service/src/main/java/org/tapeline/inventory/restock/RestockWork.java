@@ -60,7 +60,8 @@ public class RestockWork {
   /**
    * What came.
    *
-   * @param quantity good pieces; empty for all that was asked for and is not damaged
+   * @param quantity good pieces; empty for all that was asked for and is not damaged; a transfer of
+   *     which nothing came did not arrive
    * @param damaged pieces that cannot be used
    * @param tags tags on the helmets that came; those without one get one
    * @param lot as printed on helmets from outside, and when they were made, where it is stated
@@ -71,7 +72,17 @@ public class RestockWork {
       Optional<List<String>> tags,
       Optional<String> lot,
       Optional<LocalDate> manufacturedOn,
-      Optional<LocalDate> certifiedUntil) {}
+      Optional<LocalDate> certifiedUntil) {
+
+    static Receipt of(int good, int damaged) {
+      return of(Optional.of(good), Optional.of(damaged));
+    }
+
+    static Receipt of(Optional<Integer> good, Optional<Integer> damaged) {
+      return new Receipt(
+          good, damaged, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+  }
 
   Restock pick(UUID request, String by, Cause cause) {
     Restock r = step(request, State.PICKED, Optional.empty());
@@ -81,7 +92,7 @@ public class RestockWork {
 
   /** What is sent today is there the next morning; a later day that was promised stands. */
   Restock ship(UUID request, String by, Cause cause) {
-    Instant next = policy.travelled(clock.instant(), places.zone(open(request).place()));
+    Instant next = policy.travelled(clock.instant(), places.zone(store.locked(request).place()));
     Restock r = step(request, State.SHIPPED, Optional.of(next));
     desk.append(
         r,
@@ -99,7 +110,7 @@ public class RestockWork {
   }
 
   Restock receive(UUID request, Receipt receipt, String by, Cause cause) {
-    Restock asked = open(request);
+    Restock asked = store.locked(request);
     int damaged = receipt.damaged().orElse(0);
     int good = receipt.quantity().orElse(Math.max(0, asked.quantity() - damaged));
     checkReceipt(asked, good, damaged);
@@ -118,7 +129,11 @@ public class RestockWork {
     } else if (good > 0) {
       stock.receive(r.place(), r.item(), "", good, cause);
     }
-    watch.arrived(r, causes, good > 0, cause);
+    if (good + damaged == 0) {
+      watch.cancelled(r, causes, cause);
+    } else {
+      watch.arrived(r, causes, good > 0, cause);
+    }
     return r;
   }
 
@@ -126,7 +141,7 @@ public class RestockWork {
     if (good < 0 || damaged < 0 || good > 1000 || damaged > 1000) {
       throw Problem.badRequest("quantity", "Give pieces from 0 to 1000.");
     }
-    if (good + damaged == 0) {
+    if (good + damaged == 0 && !asked.betweenPlaces()) {
       throw Problem.badRequest(
           "nothing-came", "Nothing came. Cancel the request if nothing will come.");
     }
@@ -177,31 +192,29 @@ public class RestockWork {
   }
 
   private void arriveByTransfer(Restock r, int good, int damaged, String by, Cause cause) {
-    Instant now = clock.instant();
-    if (r.ofHelmet()) {
-      String tag = r.tag().orElseThrow();
-      helmets.run(tag, new HelmetCommand.Move(r.place(), now), cause.step("arrive-" + tag));
-      if (damaged > 0) {
-        helmets.run(
-            tag,
-            new HelmetCommand.ReportDamage(r.request(), "other", "transport", true, by, now),
-            cause.step("damaged-" + tag));
-      }
+    if (r.ofHelmet() && good + damaged > 0) {
+      helmetArrives(r, damaged > 0, by, cause);
     } else if (good > 0) {
       stock.transfer(r.fromPlace().orElseThrow(), r.place(), r.item(), good, cause);
-    } else {
+    } else if (damaged > 0) {
       stock.writeOff(r.fromPlace().orElseThrow(), r.item(), damaged, cause);
     }
   }
 
-  private Restock open(UUID request) {
-    return store
-        .locked(request)
-        .orElseThrow(() -> Problem.notFound("There is no restock request " + request + "."));
+  private void helmetArrives(Restock r, boolean damaged, String by, Cause cause) {
+    Instant now = clock.instant();
+    String tag = r.tag().orElseThrow();
+    helmets.run(tag, new HelmetCommand.Move(r.place(), now), cause.step("arrive-" + tag));
+    if (damaged) {
+      helmets.run(
+          tag,
+          new HelmetCommand.ReportDamage(r.request(), "other", "transport", true, by, now),
+          cause.step("damaged-" + tag));
+    }
   }
 
   private Restock step(UUID request, State next, Optional<Instant> notBefore) {
-    Restock r = open(request);
+    Restock r = store.locked(request);
     if (!r.allows(next)) {
       throw Problem.conflict(
           "restock-" + r.says(),

@@ -3,6 +3,7 @@ package org.tapeline.inventory.whole;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 import org.tapeline.journal.EventJson;
@@ -24,8 +25,17 @@ final class Fitting implements AutoCloseable {
 
   /** Opens a case with one need and tells its id. */
   UUID opens(UUID player, String field, ObjectNode need) {
+    return opens(player, field, need, example("refit-opened"));
+  }
+
+  /** One that was opened at that time: who has waited longest is served first. */
+  UUID opensAt(Instant at, String field, ObjectNode need) {
+    ObjectNode data = example("refit-opened").put("at", at.toString());
+    return opens(UUID.randomUUID(), field, need, data);
+  }
+
+  private UUID opens(UUID player, String field, ObjectNode need, ObjectNode data) {
     UUID refitCase = UUID.randomUUID();
-    ObjectNode data = example("refit-opened");
     data.put("refitCase", refitCase.toString()).put("player", player.toString());
     data.put("field", field).putArray("needs").add(need);
     say("refit-opened", "refit-" + refitCase, 1, player, data);

@@ -1,0 +1,84 @@
+package org.tapeline.inventory.restock;
+
+import java.util.List;
+import java.util.Optional;
+import org.tapeline.inventory.restock.RestockWork.Receipt;
+import org.tapeline.journal.quarkus.http.Problem;
+
+/**
+ * The form for what came, but not all good: as it was filled in, with what is wrong about it.
+ *
+ * @param came how many came, the damaged ones too
+ * @param damaged how many of them cannot be used
+ * @param happened to the one piece of a transfer: {@code damaged} or {@code not-arrived}
+ */
+public record NotAllGood(
+    String came, String damaged, String happened, List<Problem.FieldError> errors) {
+  private static final int MOST = 1000;
+
+  static final NotAllGood BLANK = new NotAllGood("", "0", "", List.of());
+
+  static NotAllGood of(String came, String damaged, String happened) {
+    return new NotAllGood(text(came), text(damaged), text(happened), List.of());
+  }
+
+  NotAllGood with(List<Problem.FieldError> wrong) {
+    return new NotAllGood(came, damaged, happened, wrong);
+  }
+
+  /** What is wrong with that field; empty when nothing is. */
+  public String error(String field) {
+    return errors.stream()
+        .filter(e -> e.field().equals(field))
+        .map(Problem.FieldError::message)
+        .findFirst()
+        .orElse("");
+  }
+
+  /**
+   * @throws Problem that names the field and what to write there
+   */
+  Receipt receipt(Restock asked) {
+    return asked.betweenPlaces() ? ofTransfer() : ofPieces();
+  }
+
+  private Receipt ofTransfer() {
+    return switch (happened) {
+      case "damaged" -> Receipt.of(0, 1);
+      case "not-arrived" -> Receipt.of(0, 0);
+      default -> throw wrong("happened", "Choose what happened to it.");
+    };
+  }
+
+  private Receipt ofPieces() {
+    int pieces =
+        number(came, 1, MOST)
+            .orElseThrow(
+                () ->
+                    wrong(
+                        "came",
+                        "Write a whole number from 1 to "
+                            + MOST
+                            + ". If nothing comes, choose Will not come."));
+    int bad =
+        number(damaged, 0, pieces)
+            .orElseThrow(() -> wrong("damaged", "Write a whole number from 0 to " + pieces + "."));
+    return Receipt.of(pieces - bad, bad);
+  }
+
+  private static Optional<Integer> number(String text, int least, int most) {
+    return Optional.of(text)
+        .filter(t -> t.matches("[0-9]{1,6}"))
+        .map(Integer::valueOf)
+        .filter(n -> n >= least && n <= most);
+  }
+
+  private static Problem wrong(String field, String message) {
+    return Problem.badRequest(
+        field, "Correct what is marked below.", new Problem.FieldError(field, message));
+  }
+
+  private static String text(String said) {
+    return said == null ? "" : said.strip();
+  }
+}
