@@ -1,6 +1,10 @@
 package org.tapeline.fitting.whole;
 
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
 import com.fasterxml.jackson.databind.JsonNode;
+import io.restassured.response.Response;
 import java.time.Instant;
 import java.util.HashMap;
 import java.util.List;
@@ -11,6 +15,7 @@ import org.tapeline.journal.UuidV7;
 import org.tapeline.testkit.EventContracts;
 import org.tapeline.testkit.TestKafka;
 import org.tapeline.testkit.TestKafka.Envelope;
+import org.tapeline.testkit.TestKafka.Message;
 
 /** Says what sizing and inventory say, in stream order, and nothing that breaks their contracts. */
 final class Peers implements AutoCloseable {
@@ -39,6 +44,47 @@ final class Peers implements AutoCloseable {
       kafka.publish(envelope);
     }
     return this;
+  }
+
+  /** Somebody enrolled and advised, and a helmet of that size at the field. */
+  Person arrives(String field) {
+    Person person = Person.next();
+    send(
+        field(field),
+        chart(),
+        details(person.player(), person.number(), person.team(), field),
+        enrolled(person.player(), person.number(), person.team(), field),
+        advised(person.player()),
+        received(person.tag(), field));
+    await()
+        .atMost(Fitter.PATIENCE)
+        .untilAsserted(
+            () -> {
+              Response answer = Fitter.as("manager").get("/api/players/" + person.player());
+              assertThat(answer.statusCode()).as(answer.asString()).isEqualTo(200);
+              assertThat(answer.asString()).contains("youth-medium", person.number());
+            });
+    return person;
+  }
+
+  /** The newest event of that kind on that player, which keeps its contract. */
+  Message hears(String event, UUID player) {
+    List<Message> found =
+        kafka.await(
+            "fitting.events",
+            1,
+            Fitter.PATIENCE,
+            m ->
+                m.type().equals("org.tapeline.fitting." + event + ".v1")
+                    && m.key().equals(player.toString()));
+    assertThat(found).as(event).isNotEmpty();
+    found.forEach(m -> CONTRACTS.validateProduced(m.type(), m.data()));
+    return found.getLast();
+  }
+
+  /** The case that was opened for the player. */
+  UUID refitOf(UUID player) {
+    return UUID.fromString(hears("refit-opened", player).data().get("refitCase").asText());
   }
 
   Envelope field(String code) {
@@ -167,6 +213,32 @@ final class Peers implements AutoCloseable {
       data.put("player", holder);
     }
     return helmet(tag, "helmet-quarantined", data);
+  }
+
+  /** A helmet is kept for a case and is there at once. */
+  Envelope reserved(UUID refitCase, UUID player, String tag, String size) {
+    return event(
+        "inventory.events",
+        "replacement-reserved",
+        "reservation-" + refitCase,
+        player,
+        Map.of(
+            "refitCase",
+            refitCase,
+            "player",
+            player,
+            "need",
+            Map.of("kind", "helmet", "model", "model-a", "size", size),
+            "tag",
+            tag,
+            "fromPlace",
+            "NORTH",
+            "toPlace",
+            "NORTH",
+            "readyAt",
+            NOW,
+            "expiresAt",
+            NOW.plusSeconds(86_400)));
   }
 
   @Override

@@ -1,0 +1,15 @@
+package org.tapeline.fitting.whole;
+
+import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.tapeline.journal.UuidV7;
+
+/** An invented player, and the tag of a helmet that nobody else has. */
+record Person(UUID player, String number, String team, String tag) {
+  private static final AtomicInteger LAST = new AtomicInteger();
+
+  static Person next() {
+    int n = LAST.incrementAndGet();
+    return new Person(UuidV7.next(), "LV-%04d".formatted(n), "TEAM-" + n, "LV%04d".formatted(n));
+  }
+}
