@@ -10,6 +10,7 @@ import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.UUID;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.CommandReused;
@@ -21,6 +22,9 @@ import org.tapeline.journal.store.Sha256;
 /** Commands with their answers in PostgreSQL, noted in the transaction of what they did. */
 public final class PostgresCommandLog implements CommandLog {
   private static final int TRIES = 4;
+  // What PostgreSQL calls serialization_failure and deadlock_detected: it undid the one of two
+  // transactions, and asks for it to be begun again.
+  private static final Pattern IN_THE_WAY = Pattern.compile("40001|40P01");
 
   private final Transactions transactions;
   private final Clock clock;
@@ -38,12 +42,24 @@ public final class PostgresCommandLog implements CommandLog {
     for (int i = 1; ; i++) {
       try {
         return transactions.required(c -> doOnce(c, commandId, command, bodyHash, work));
-      } catch (StreamConflict e) {
-        if (i >= tries) {
+      } catch (RuntimeException e) {
+        if (i >= tries || !cameInTheWayOfAnother(e)) {
           throw e;
         }
       }
     }
+  }
+
+  /** The cause may be wrapped: by us, by Hibernate, or by the transaction manager on commit. */
+  private static boolean cameInTheWayOfAnother(RuntimeException e) {
+    for (Throwable t = e; t != null; t = t.getCause()) {
+      if (t instanceof StreamConflict
+          || t instanceof SQLException sql
+              && IN_THE_WAY.matcher(String.valueOf(sql.getSQLState())).matches()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Answer doOnce(
