@@ -39,7 +39,7 @@ main_job_in_containers() {
   in_compose up --detach > "$ROOT/.local/compose.log" 2>&1 && await_healthy gateway || return 1
   echo "All parts are healthy; the main job against them ..."
   TAPELINE_ADDRESS=http://localhost:$TAPELINE_PORT \
-    maven_tests test-set.log -Dgroups=main-job test
+    maven_tests test-set.log -pl deploy/acceptance -am -Dgroups=main-job test
 }
 
 end_container_tests() {

@@ -24,8 +24,9 @@ class ArchitectureTest {
   private static final String READING =
       SIZING + "reading\\.(Measurement|Reading|ReadingText|Unit)(\\$.*)?";
   private static final String CHART =
-      SIZING + "chart\\.(SizeChart|SizeRange|ChartPublished)(\\$.*)?";
-  private static final String ADVICE = SIZING + "advice\\.(ChartLookup|SizeAdvice)(\\$.*)?";
+      SIZING + "chart\\.(ModelName|SizeChart|SizeRange|ChartPublished)(\\$.*)?";
+  private static final String ADVICE =
+      SIZING + "advice\\.(Adviser|ChartLookup|Hair|SizeAdvice|SizeChances)(\\$.*)?";
   private static final String GROWTH =
       SIZING + "growth\\.(Age|Lms|Sex|GrowthReference|HeadForAge)(\\$.*)?";
   private static final String STATISTICS = "org\\.apache\\.commons\\.statistics\\..*";
@@ -43,7 +44,8 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule chartsImportLengths = coreOf(CHART, UNITS);
 
-  @ArchTest static final ArchRule adviceImportsChartsAndLengths = coreOf(ADVICE, CHART, UNITS);
+  @ArchTest
+  static final ArchRule adviceImportsChartsAndLengths = coreOf(ADVICE, CHART, UNITS, STATISTICS);
 
   @ArchTest
   static final ArchRule growthImportsLengthsAndDistributions = coreOf(GROWTH, UNITS, STATISTICS);

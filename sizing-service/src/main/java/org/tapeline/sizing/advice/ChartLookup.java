@@ -29,9 +29,7 @@ public final class ChartLookup {
           uncertainty,
           sizes.getFirst(),
           Outcome.TOO_SMALL,
-          said
-              + " is below the smallest size of this model. Try another model, or ask the helmet"
-              + " maker.");
+          said + " is below the smallest size of this model.");
     }
     if (head.compareTo(sizes.getLast().to()) > 0) {
       return outside(
@@ -40,16 +38,14 @@ public final class ChartLookup {
           uncertainty,
           sizes.getLast(),
           Outcome.TOO_LARGE,
-          said
-              + " is above the largest size of this model. Try another model, or ask the helmet"
-              + " maker for a special order.");
+          said + " is above the largest size of this model.");
     }
     for (int i = 0; i < sizes.size(); i++) {
       if (sizes.get(i).holds(head)) {
         return inside(chart, i, head, uncertainty, said);
       }
       if (head.compareTo(sizes.get(i + 1).from()) < 0) {
-        return between(chart, i, said);
+        return between(chart, i, said, SizeChances.of(chart, head, uncertainty));
       }
     }
     throw new IllegalStateException("The chart of " + chart.model() + " has an end");
@@ -75,7 +71,8 @@ public final class ChartLookup {
         Optional.of(size.size()),
         second.map(SizeRange::size),
         Outcome.IN_SIZE,
-        said + " lies in " + size.said() + "." + near);
+        said + " lies in " + size.said() + "." + near,
+        SizeChances.of(chart, head, uncertainty));
   }
 
   private static Optional<SizeRange> beyondNearEdge(
@@ -91,7 +88,7 @@ public final class ChartLookup {
         : Optional.empty();
   }
 
-  private static SizeAdvice between(SizeChart chart, int lower, String said) {
+  private static SizeAdvice between(SizeChart chart, int lower, String said, SizeChances chances) {
     SizeRange smaller = chart.sizes().get(lower);
     SizeRange larger = chart.sizes().get(lower + 1);
     return new SizeAdvice(
@@ -105,7 +102,8 @@ public final class ChartLookup {
             + smaller.said()
             + " and "
             + larger.said()
-            + ". Between two sizes try the smaller one first; bring the larger as well.");
+            + ". Between two sizes try the smaller one first; bring the larger as well.",
+        chances);
   }
 
   private static SizeAdvice outside(
@@ -125,7 +123,8 @@ public final class ChartLookup {
         Optional.empty(),
         mayStillHold ? Optional.of(nearest.size()) : Optional.empty(),
         outcome,
-        reason);
+        reason,
+        SizeChances.of(chart, head, uncertainty));
   }
 
   private static String plusMinus(Millimetres uncertainty) {

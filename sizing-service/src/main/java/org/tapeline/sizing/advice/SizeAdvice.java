@@ -8,6 +8,7 @@ import java.util.Optional;
  * @param size empty outside of the chart
  * @param second a second size to bring, when the head lies near an edge
  * @param reason in plain words, for the fitter
+ * @param chances how likely each size is, given how well the head is known
  */
 public record SizeAdvice(
     String model,
@@ -15,7 +16,12 @@ public record SizeAdvice(
     Optional<String> size,
     Optional<String> second,
     Outcome outcome,
-    String reason) {
+    String reason,
+    SizeChances chances) {
+
+  SizeAdvice saying(String more) {
+    return new SizeAdvice(model, chartVersion, size, second, outcome, reason + more, chances);
+  }
 
   /** How the head lies in the chart. */
   public enum Outcome {

@@ -8,13 +8,16 @@ import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tapeline.sizing.chart.ModelName;
 import org.tapeline.sizing.chart.SizeRange;
+import org.tapeline.sizing.roster.PlayerEvent.SizeChance;
 
 /** The newest advice for a model, for the pages. */
 @Entity
@@ -31,6 +34,9 @@ public class AdviceRow extends PanacheEntityBase {
   public String second;
   public String outcome;
   public String reason;
+
+  /** Such as {@code youth-medium=0.82 youth-large=0.18}; empty when they are not known. */
+  public String chances;
 
   /** Both together. */
   public record Key(UUID player, String model) implements Serializable {}
@@ -63,6 +69,27 @@ public class AdviceRow extends PanacheEntityBase {
         Optional.ofNullable(size),
         Optional.ofNullable(second),
         outcome,
-        reason);
+        reason,
+        chances());
+  }
+
+  static String chances(List<SizeChance> chances) {
+    return chances.stream().map(c -> c.size() + "=" + c.chance()).collect(Collectors.joining(" "));
+  }
+
+  private List<SizeChance> chances() {
+    return Stream.of(chances.split(" "))
+        .filter(word -> !word.isEmpty())
+        .map(word -> word.split("="))
+        .map(pair -> new SizeChance(pair[0], Double.parseDouble(pair[1])))
+        .toList();
+  }
+
+  /** The sizes by their chance, such as {@code Youth medium 82 %, Youth large 18 %}. */
+  public String chancesSaid() {
+    return chances().stream()
+        .sorted(Comparator.comparing(SizeChance::chance).reversed())
+        .map(c -> SizeRange.said(c.size()) + " " + Math.round(c.chance() * 100) + " %")
+        .collect(Collectors.joining(", "));
   }
 }

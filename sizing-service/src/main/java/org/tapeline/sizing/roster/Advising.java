@@ -6,7 +6,8 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.tapeline.journal.Cause;
-import org.tapeline.sizing.advice.ChartLookup;
+import org.tapeline.sizing.advice.Adviser;
+import org.tapeline.sizing.advice.Hair;
 import org.tapeline.sizing.advice.SizeAdvice;
 import org.tapeline.sizing.chart.Charts;
 import org.tapeline.sizing.chart.SizeChart;
@@ -29,8 +30,9 @@ public class Advising {
   }
 
   /** After a measurement. */
-  void advise(UUID player, Measurement head, Cause cause) {
-    List<SizeAdvice> advice = look(charts.inForce(), head.value(), head.uncertainty());
+  void advise(UUID player, Measurement head, Hair hair, Cause cause) {
+    List<SizeAdvice> advice =
+        Adviser.advise(charts.inForce(), head.value(), head.uncertainty(), hair);
     players.handle(new Advise(player, advice), cause.step("advise"));
   }
 
@@ -41,7 +43,11 @@ public class Advising {
     int changed = 0;
     for (HeadRow head : HeadRow.newestOfAll()) {
       List<SizeAdvice> advice =
-          look(inForce, new Millimetres(head.valueMm), new Millimetres(head.uncertaintyMm));
+          Adviser.advise(
+              inForce,
+              new Millimetres(head.valueMm),
+              new Millimetres(head.uncertaintyMm),
+              Hair.of(head.hair).orElseThrow());
       if (!advice.stream().map(ModelAdvice::of).toList().equals(before.get(head.player))) {
         players.handle(new Advise(head.player, advice), cause.step("advise"));
         if (++changed % PLAYERS_IN_MEMORY == 0) {
@@ -57,10 +63,5 @@ public class Advising {
         .collect(
             Collectors.groupingBy(
                 row -> row.player, Collectors.mapping(AdviceRow::asAdvice, Collectors.toList())));
-  }
-
-  private static List<SizeAdvice> look(
-      List<SizeChart> inForce, Millimetres head, Millimetres uncertainty) {
-    return inForce.stream().map(chart -> ChartLookup.look(chart, head, uncertainty)).toList();
   }
 }

@@ -43,6 +43,7 @@ public class HeadRow extends PanacheEntityBase {
   public Double apartMm;
 
   public String readings;
+  public String hair;
 
   @Column(name = "measured_by")
   public String measuredBy;

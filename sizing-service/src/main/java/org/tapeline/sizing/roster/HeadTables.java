@@ -37,6 +37,7 @@ public class HeadTables {
     row.apartMm = Math.abs(e.readings().get(0).mm() - e.readings().get(1).mm());
     row.readings =
         e.readings().stream().map(ReadingTaken::entered).collect(Collectors.joining(" · "));
+    row.hair = e.hair().orElse("usual");
     row.measuredBy = e.by();
     row.measuredAt = e.at();
     row.persist();
@@ -57,6 +58,7 @@ public class HeadTables {
       row.second = advice.second().orElse(null);
       row.outcome = advice.outcome();
       row.reason = advice.reason();
+      row.chances = AdviceRow.chances(advice.chances());
       row.persist();
     }
     before.values().forEach(AdviceRow::delete);

@@ -17,7 +17,12 @@ import org.tapeline.sizing.reading.ReadingText.Understood;
  * @param confirm the value is unusual and wants a confirmation
  */
 record MeasureForm(
-    UUID commandId, List<Field> fields, String problem, boolean asksForThird, boolean confirm) {
+    UUID commandId,
+    List<Field> fields,
+    String hair,
+    String problem,
+    boolean asksForThird,
+    boolean confirm) {
   private static final Set<String> CONFIRMED = Set.of("smaller-than-before", "unusual-for-age");
   private static final List<String> IDS = List.of("first", "second", "third");
   private static final List<String> LABELS =
@@ -33,10 +38,10 @@ record MeasureForm(
 
   static MeasureForm empty() {
     return new MeasureForm(
-        UuidV7.next(), fields(List.of("", ""), List.of("", ""), 0), "", false, false);
+        UuidV7.next(), fields(List.of("", ""), List.of("", ""), 0), "usual", "", false, false);
   }
 
-  static MeasureForm after(Problem problem, UUID commandId, List<String> typed) {
+  static MeasureForm after(Problem problem, UUID commandId, List<String> typed, String hair) {
     boolean asksForThird = problem.code().equals("third-reading-needed");
     boolean three = asksForThird || !typed.get(2).isBlank();
     List<String> errors = new ArrayList<>();
@@ -46,6 +51,7 @@ record MeasureForm(
     return new MeasureForm(
         commandId,
         fields(typed, errors, asksForThird ? 2 : firstWrong(errors)),
+        hair,
         problem.getMessage(),
         asksForThird,
         CONFIRMED.contains(problem.code()));

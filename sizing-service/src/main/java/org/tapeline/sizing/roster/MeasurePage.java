@@ -58,20 +58,25 @@ public class MeasurePage {
       @RestForm String first,
       @RestForm String second,
       @RestForm String third,
+      @RestForm String hair,
       @RestForm String confirmed) {
     PlayerView player = own.one(reference);
     UUID id = CommandId.of(commandId);
     List<String> typed = List.of(text(first), text(second), text(third));
     try {
       measuring.record(
-          id, player.player(), new Measuring.Entry(typed, "yes".equals(confirmed)), caller.id());
+          id,
+          player.player(),
+          new Measuring.Entry(typed, "yes".equals(confirmed), hair),
+          caller.id());
       // Not seeOther: it would put the root path before a path that has it already.
       return Response.status(Response.Status.SEE_OTHER)
           .header(HttpHeaders.LOCATION, "/sizing/players/" + player.player() + "?measured=yes")
           .build();
     } catch (Problem problem) {
       return Response.status(problem.status())
-          .entity(Templates.measure(player, MeasureForm.after(problem, id, typed)).render())
+          .entity(
+              Templates.measure(player, MeasureForm.after(problem, id, typed, text(hair))).render())
           .build();
     }
   }

@@ -12,6 +12,7 @@ import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
+import org.tapeline.sizing.advice.Hair;
 import org.tapeline.sizing.growth.Age;
 import org.tapeline.sizing.growth.GrowthReference;
 import org.tapeline.sizing.growth.HeadForAge;
@@ -53,8 +54,14 @@ public class Measuring {
     this.clock = clock;
   }
 
-  /** What was asked: the readings as typed, and whether an unusual value was confirmed. */
-  public record Entry(List<String> readings, boolean confirmed) {}
+  /**
+   * What was asked.
+   *
+   * @param readings as typed
+   * @param confirmed whether an unusual value was confirmed
+   * @param hair usual, short, long or braids; usual when it is not said
+   */
+  public record Entry(List<String> readings, boolean confirmed, String hair) {}
 
   /** What is answered. */
   public record Measured(
@@ -81,17 +88,19 @@ public class Measuring {
   private Measured doRecord(UUID commandId, UUID player, Entry entry, String by) {
     List<Reading> readings = understand(entry.readings());
     Measurement measurement = measurement(readings, measurers.repeatError(by).mm());
+    Hair hair = hair(entry.hair());
     Cause cause = Cause.command(commandId);
     players.handle(
         new RecordHead(
             player,
             measurement,
             forAge(player, measurement.value()),
+            hair,
             entry.confirmed(),
             by,
             clock.instant()),
         cause);
-    advising.advise(player, measurement, cause);
+    advising.advise(player, measurement, hair, cause);
     return new Measured(
         player,
         measurement.value().value(),
@@ -100,6 +109,16 @@ public class Measuring {
         measurement.method().code(),
         readings.stream().map(Reading::saidBack).toList(),
         AdviceRow.of(player).stream().map(AdviceRow::asAdvice).toList());
+  }
+
+  private static Hair hair(String code) {
+    return Hair.of(code)
+        .orElseThrow(
+            () ->
+                Problem.badRequest(
+                    "hair",
+                    "The hair is not known by that word.",
+                    new FieldError("hair", "Write usual, short, long or braids.")));
   }
 
   private Optional<HeadForAge> forAge(UUID player, Millimetres head) {

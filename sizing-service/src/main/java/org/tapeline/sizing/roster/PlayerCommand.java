@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.sizing.advice.Hair;
 import org.tapeline.sizing.advice.SizeAdvice;
 import org.tapeline.sizing.growth.HeadForAge;
 import org.tapeline.sizing.reading.Measurement;
@@ -27,6 +28,7 @@ public sealed interface PlayerCommand {
       UUID player,
       Measurement measurement,
       Optional<HeadForAge> forAge,
+      Hair hair,
       boolean confirmed,
       String by,
       Instant at)

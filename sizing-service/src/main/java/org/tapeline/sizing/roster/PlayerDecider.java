@@ -101,6 +101,7 @@ public final class PlayerDecider {
         m.value().value(),
         m.uncertainty().value(),
         m.method().code(),
+        Optional.of(head.hair().code()),
         confirmed,
         head.by(),
         confirmed ? Optional.of(head.by()) : Optional.empty(),

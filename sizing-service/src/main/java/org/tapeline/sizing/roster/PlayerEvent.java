@@ -23,6 +23,7 @@ public sealed interface PlayerEvent {
   /**
    * A head circumference.
    *
+   * @param hair usual, short, long or braids; empty for a head recorded before that was asked
    * @param confirmed somebody stood by a value that is unusual for the age or smaller than before
    * @param by staff id of the measurer
    * @param confirmedBy staff id of who stood by it; empty when nothing had to be confirmed
@@ -33,6 +34,7 @@ public sealed interface PlayerEvent {
       double valueMm,
       double uncertaintyMm,
       String method,
+      Optional<String> hair,
       boolean confirmed,
       String by,
       Optional<String> confirmedBy,
@@ -46,14 +48,24 @@ public sealed interface PlayerEvent {
   record SizeAdvised(UUID player, double valueMm, List<ModelAdvice> advice)
       implements PlayerEvent {}
 
-  /** The advice for one model. */
+  /**
+   * The advice for one model.
+   *
+   * @param chances the sizes that are likely enough to be named, rounded to hundredths
+   */
   record ModelAdvice(
       String model,
       int chartVersion,
       Optional<String> size,
       Optional<String> second,
       String outcome,
-      String reason) {
+      String reason,
+      List<SizeChance> chances) {
+
+    /** Advice that was given before chances were told has none. */
+    public ModelAdvice {
+      chances = chances == null ? List.of() : List.copyOf(chances);
+    }
 
     static ModelAdvice of(SizeAdvice advice) {
       return new ModelAdvice(
@@ -62,7 +74,14 @@ public sealed interface PlayerEvent {
           advice.size(),
           advice.second(),
           advice.outcome().code(),
-          advice.reason());
+          advice.reason(),
+          advice.chances().sizes().stream()
+              .map(c -> new SizeChance(c.size(), Math.round(c.chance() * 100) / 100.0))
+              .filter(c -> c.chance() > 0)
+              .toList());
     }
   }
+
+  /** A size with its chance, 0 to 1. */
+  record SizeChance(String size, double chance) {}
 }

@@ -1,6 +1,7 @@
 package org.tapeline.sizing.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +51,35 @@ class ChartLookupPropertyTest {
               assertThat(distance).isEqualTo(1);
             });
     assertThat(advice.reason()).isNotBlank();
+  }
+
+  @Property
+  @Label("gives every size a chance, and all chances together are 1")
+  void chances(
+      @ForAll("charts") SizeChart chart,
+      @ForAll @DoubleRange(min = 400, max = 700) double mm,
+      @ForAll @DoubleRange(min = 0, max = 30) double uncertainty) {
+    SizeChances chances = look(chart, mm, uncertainty).chances();
+    double all = chances.sizes().stream().mapToDouble(SizeChances.Chance::chance).sum();
+    assertThat(all + chances.below() + chances.above()).isCloseTo(1, within(1e-9));
+    assertThat(chances.sizes()).allMatch(c -> c.chance() >= 0).hasSameSizeAs(chart.sizes());
+  }
+
+  @Property
+  @Label("makes a larger size no less likely when the head is larger")
+  void chancesRise(
+      @ForAll("charts") SizeChart chart,
+      @ForAll @DoubleRange(min = 400, max = 700) double one,
+      @ForAll @DoubleRange(min = 400, max = 700) double other) {
+    SizeChances smaller = look(chart, Math.min(one, other), 6).chances();
+    SizeChances larger = look(chart, Math.max(one, other), 6).chances();
+    double atMost = smaller.below();
+    double largerAtMost = larger.below();
+    for (int i = 0; i < chart.sizes().size(); i++) {
+      assertThat(largerAtMost).isLessThanOrEqualTo(atMost + 1e-9);
+      atMost += smaller.sizes().get(i).chance();
+      largerAtMost += larger.sizes().get(i).chance();
+    }
   }
 
   /** Below the chart -1, above it one more than the largest size. */

@@ -66,7 +66,7 @@ class ChartLookupTest {
     assertThat(advice.outcome()).isEqualTo(outcome);
     assertThat(advice.size()).isEmpty();
     assertThat(advice.second()).isEqualTo(Optional.ofNullable(second));
-    assertThat(advice.reason()).contains("another model");
+    assertThat(advice.reason()).contains("of this model");
   }
 
   @ParameterizedTest(name = "{0} mm: {1}")

@@ -8,7 +8,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.tapeline.sizing.advice.Hair;
 import org.tapeline.sizing.advice.SizeAdvice;
+import org.tapeline.sizing.advice.SizeChances;
+import org.tapeline.sizing.advice.SizeChances.Chance;
 import org.tapeline.sizing.growth.HeadForAge;
 import org.tapeline.sizing.reading.Measurement;
 import org.tapeline.sizing.reading.Measurement.Method;
@@ -25,6 +28,7 @@ import org.tapeline.sizing.roster.PlayerEvent.PlayerLeft;
 import org.tapeline.sizing.roster.PlayerEvent.PlayerMoved;
 import org.tapeline.sizing.roster.PlayerEvent.ReadingTaken;
 import org.tapeline.sizing.roster.PlayerEvent.SizeAdvised;
+import org.tapeline.sizing.roster.PlayerEvent.SizeChance;
 import org.tapeline.sizing.units.Millimetres;
 
 @DisplayName("A player")
@@ -90,6 +94,7 @@ class PlayerDeciderTest {
                 534,
                 2.8,
                 "mean-of-two",
+                Optional.of("braids"),
                 false,
                 "fitter.north",
                 Optional.empty(),
@@ -216,7 +221,8 @@ class PlayerDeciderTest {
             new Millimetres(mm),
             new Millimetres(2.8),
             Method.MEAN_OF_TWO);
-    return new RecordHead(PLAYER, measurement, forAge, confirmed, "fitter.north", NOON);
+    return new RecordHead(
+        PLAYER, measurement, forAge, Hair.BRAIDS, confirmed, "fitter.north", NOON);
   }
 
   private static HeadMeasured headWas(double mm) {
@@ -233,7 +239,11 @@ class PlayerDeciderTest {
                 Optional.of("youth-medium"),
                 Optional.empty(),
                 SizeAdvice.Outcome.IN_SIZE,
-                "It lies in Youth medium.")));
+                "It lies in Youth medium.",
+                new SizeChances(
+                    List.of(new Chance("youth-small", 0.004), new Chance("youth-medium", 0.996)),
+                    0,
+                    0))));
   }
 
   private static ModelAdvice modelAdvice(int chartVersion) {
@@ -243,7 +253,8 @@ class PlayerDeciderTest {
         Optional.of("youth-medium"),
         Optional.empty(),
         "in-size",
-        "It lies in Youth medium.");
+        "It lies in Youth medium.",
+        List.of(new SizeChance("youth-medium", 1)));
   }
 
   private static Given given(PlayerEvent... events) {

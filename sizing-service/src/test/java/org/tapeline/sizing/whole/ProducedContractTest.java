@@ -16,6 +16,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
@@ -65,7 +66,13 @@ class ProducedContractTest {
     UUID player = idOf(number);
     importing("players", "all-or-none", players(player(number, "SOUTH"))).statusCode(200);
     measure("fitter.south", number, "22 7/8", "581", "58,1 cm").statusCode(200);
-    measure("fitter.south", number, "23 7/8", "606").statusCode(200);
+    // Larger than hardly any child's, and beyond the chart.
+    commandOf("fitter.south")
+        .contentType("application/json")
+        .body(Map.of("readings", List.of("23 7/8", "606"), "confirmed", true, "hair", "braids"))
+        .post("/api/players/" + number + "/readings")
+        .then()
+        .statusCode(200);
     commandOf("manager").delete("/api/players/" + number).then().statusCode(204);
 
     try (Broker broker = new Broker(kafka)) {
