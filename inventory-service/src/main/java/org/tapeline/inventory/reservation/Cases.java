@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.database.Database;
+import org.tapeline.inventory.restock.RestockWatch.Waits;
 
 /** The re-fit cases with what they need, as fitting tells of them. */
 @ApplicationScoped
@@ -54,7 +55,9 @@ public class Cases {
 
   List<Open> waitingOf(UUID refitCase) {
     return database.list(
-        SELECT + " where c.open and c.refit_case = ? and n.status = 'waiting' for update of n",
+        SELECT
+            + " where c.open and c.refit_case = ? and n.status = 'waiting'"
+            + " order by n.need_key for update of n",
         Cases::read,
         refitCase);
   }
@@ -76,6 +79,17 @@ public class Cases {
         Cases::read,
         refitCase,
         needKey);
+  }
+
+  boolean waits(Waits waits) {
+    return database
+        .first(
+            "select 1 from refit_case c join case_need n on n.refit_case = c.refit_case"
+                + " where c.open and c.refit_case = ? and n.need_key = ? and n.status = 'waiting'",
+            row -> true,
+            waits.refitCase(),
+            waits.needKey())
+        .isPresent();
   }
 
   List<String> keysOf(UUID refitCase) {

@@ -27,7 +27,16 @@ public class ReservationStore {
       String needKey,
       UUID player,
       Optional<String> tag,
-      Optional<String> item) {}
+      Optional<String> item,
+      String fromPlace) {
+
+    boolean travelsBy(Restock transfer) {
+      return needKey.equals(transfer.item())
+          && (tag.isPresent()
+              ? tag.equals(transfer.tag())
+              : transfer.fromPlace().equals(Optional.of(fromPlace)));
+    }
+  }
 
   void insert(UUID id, Cases.Open open, Search.Found found, Instant readyAt, Instant expiresAt) {
     database.change(
@@ -97,6 +106,7 @@ public class ReservationStore {
         row.getString("need_key"),
         row.getObject("player", UUID.class),
         Optional.ofNullable(row.getString("tag")),
-        Optional.ofNullable(row.getString("item")));
+        Optional.ofNullable(row.getString("item")),
+        row.getString("from_place"));
   }
 }

@@ -174,7 +174,10 @@ public class Reservations {
     kept.forEach(k -> serve(k.needKey(), cause));
   }
 
-  /** What has been kept for too long goes to the next who waits; its case goes to the end. */
+  /**
+   * What has been kept for too long goes to the next who waits; its case goes to the end, and gets
+   * something else or has it requested.
+   */
   public void expire(Cause cause) {
     Instant now = clock.instant();
     for (Kept kept : store.expired(now)) {
@@ -182,6 +185,7 @@ public class Reservations {
       release(kept, "expired", step);
       cases.waitFrom(kept.refitCase(), kept.needKey(), now);
       serve(kept.needKey(), step);
+      reserveOrRequest(kept.refitCase(), "", step);
     }
   }
 

@@ -53,9 +53,30 @@ public class RestockDesk {
   public record Wanted(
       String place, String item, Optional<String> model, Optional<String> size, Waits cause) {}
 
-  /** Asks for one from outside; merged into the open request of that place and item. */
+  /**
+   * The request, which nobody else can change or merge into until the transaction ends. In the
+   * order in which {@link #request} locks: else the two would wait for each other.
+   */
+  Restock held(UUID request) {
+    Restock known = store.known(request);
+    lock(known.place(), known.item());
+    return store.locked(request);
+  }
+
+  private void lock(String place, String item) {
+    database.lock("restock " + place + " " + item);
+  }
+
+  /**
+   * Asks for one from outside; merged into the open request of that place and item. What is on its
+   * way for the case already is not asked for twice.
+   */
   public Restock request(Wanted wanted, Cause cause) {
-    database.lock("restock " + wanted.place() + " " + wanted.item());
+    lock(wanted.place(), wanted.item());
+    Optional<Restock> coming = store.comingFor(wanted.cause());
+    if (coming.isPresent()) {
+      return coming.get();
+    }
     Optional<Restock> open = store.mergeable(wanted.place(), wanted.item());
     Instant now = clock.instant();
     Instant expected = policy.restocked(wanted.item(), now, places.zone(wanted.place()));

@@ -34,7 +34,7 @@ public class RestockResource {
     this.commands = commands;
   }
 
-  /** Why it is cancelled: not-needed, not-available or mistake. */
+  /** Why it is cancelled: not-needed (refused while a case waits), not-available or mistake. */
   public record Cancel(String why) {}
 
   @GET

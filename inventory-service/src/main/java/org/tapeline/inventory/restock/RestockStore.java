@@ -64,6 +64,17 @@ public class RestockStore {
         item);
   }
 
+  /** What was picked or sent from outside for the case. */
+  Optional<Restock> comingFor(Waits cause) {
+    return database.first(
+        "select r.* from restock r join restock_cause c on c.request = r.request"
+            + " where c.refit_case = ? and c.need_key = ? and r.kind = 'restock'"
+            + " and r.state in ('picked', 'shipped') order by r.expected_at",
+        RestockStore::read,
+        cause.refitCase(),
+        cause.needKey());
+  }
+
   List<Restock> requestedFor(UUID refitCase, String needKey) {
     return database.list(
         "select r.* from restock r join restock_cause c on c.request = r.request"

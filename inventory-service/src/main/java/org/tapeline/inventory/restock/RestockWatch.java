@@ -13,6 +13,9 @@ public interface RestockWatch {
   /** It came; {@code usable} when there was anything that can be used. */
   void arrived(Restock restock, List<Waits> causes, boolean usable, Cause cause);
 
+  /** How many re-fit cases wait for it now. */
+  long waiting(Restock restock, List<Waits> causes);
+
   /** It will not come, or did not. */
   void cancelled(Restock restock, List<Waits> causes, Cause cause);
 }

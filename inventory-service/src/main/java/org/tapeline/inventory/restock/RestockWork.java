@@ -102,15 +102,29 @@ public class RestockWork {
   }
 
   Restock cancel(UUID request, String why, String by, Cause cause) {
+    Restock asked = desk.held(request);
     List<Waits> causes = store.causes(request);
+    if (why.equals("not-needed") && asked.allows(State.CANCELLED)) {
+      refuseWhileNeeded(watch.waiting(asked, causes));
+    }
     Restock r = step(request, State.CANCELLED, Optional.empty());
     desk.append(r, new RestockCancelled(request, r.place(), why, by, clock.instant()), cause);
     watch.cancelled(r, causes, cause);
     return r;
   }
 
+  private static void refuseWhileNeeded(long waiting) {
+    if (waiting > 0) {
+      throw Problem.conflict(
+          "still-needed",
+          (waiting == 1 ? "1 re-fit case waits" : waiting + " re-fit cases wait")
+              + " for this. Cancel it as not-available or as a mistake, and something else is"
+              + " looked for or asked for again.");
+    }
+  }
+
   Restock receive(UUID request, Receipt receipt, String by, Cause cause) {
-    Restock asked = store.locked(request);
+    Restock asked = desk.held(request);
     int damaged = receipt.damaged().orElse(0);
     int good = receipt.quantity().orElse(Math.max(0, asked.quantity() - damaged));
     checkReceipt(asked, good, damaged);

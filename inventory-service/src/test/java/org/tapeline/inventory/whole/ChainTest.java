@@ -3,17 +3,16 @@ package org.tapeline.inventory.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 import static org.tapeline.inventory.whole.Depot.as;
-import static org.tapeline.inventory.whole.Depot.commandOf;
 import static org.tapeline.inventory.whole.Depot.damage;
 import static org.tapeline.inventory.whole.Depot.freshModel;
 import static org.tapeline.inventory.whole.Depot.helmet;
 import static org.tapeline.inventory.whole.Depot.importing;
 import static org.tapeline.inventory.whole.Depot.stateOf;
+import static org.tapeline.inventory.whole.Depot.step;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.response.ValidatableResponse;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.UUID;
@@ -177,9 +176,5 @@ class ChainTest {
         .stream()
         .mapToInt(Integer::intValue)
         .sum();
-  }
-
-  private static ValidatableResponse step(String request, String step) {
-    return commandOf("depot").post("/api/restock/" + request + "/" + step).then();
   }
 }

@@ -83,6 +83,29 @@ final class Depot {
     return as("manager").get("/api/helmets/" + tag).then().statusCode(200).extract().path("state");
   }
 
+  /** Does what the warehouse does with a request: pick, ship, receive. */
+  static ValidatableResponse step(String request, String step) {
+    return commandOf("depot").post("/api/restock/" + request + "/" + step).then();
+  }
+
+  static ValidatableResponse cancel(String request, String why) {
+    return commandOf("depot")
+        .contentType("application/json")
+        .body("{\"why\":\"" + why + "\"}")
+        .post("/api/restock/" + request + "/cancel")
+        .then();
+  }
+
+  static String stateOfRequest(String request) {
+    return as("depot")
+        .queryParam("all", true)
+        .get("/api/restock")
+        .then()
+        .statusCode(200)
+        .extract()
+        .path("find { it.request == '" + request + "' }.state");
+  }
+
   static ValidatableResponse damage(String user, String tag, String where, String what) {
     return commandOf(user)
         .contentType("application/json")

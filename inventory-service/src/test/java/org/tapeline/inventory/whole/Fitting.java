@@ -25,19 +25,24 @@ final class Fitting implements AutoCloseable {
 
   /** Opens a case with one need and tells its id. */
   UUID opens(UUID player, String field, ObjectNode need) {
-    return opens(player, field, need, example("refit-opened"));
+    return opens(player, field, example("refit-opened"), need);
   }
 
   /** One that was opened at that time: who has waited longest is served first. */
   UUID opensAt(Instant at, String field, ObjectNode need) {
     ObjectNode data = example("refit-opened").put("at", at.toString());
-    return opens(UUID.randomUUID(), field, need, data);
+    return opens(UUID.randomUUID(), field, data, need);
   }
 
-  private UUID opens(UUID player, String field, ObjectNode need, ObjectNode data) {
+  /** One that needs more than one thing. */
+  UUID opensFor(String field, ObjectNode... needs) {
+    return opens(UUID.randomUUID(), field, example("refit-opened"), needs);
+  }
+
+  private UUID opens(UUID player, String field, ObjectNode data, ObjectNode... needs) {
     UUID refitCase = UUID.randomUUID();
     data.put("refitCase", refitCase.toString()).put("player", player.toString());
-    data.put("field", field).putArray("needs").add(need);
+    data.put("field", field).putArray("needs").addAll(List.of(needs));
     say("refit-opened", "refit-" + refitCase, 1, player, data);
     return refitCase;
   }

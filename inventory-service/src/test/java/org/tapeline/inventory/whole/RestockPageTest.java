@@ -5,6 +5,7 @@ import static org.tapeline.inventory.whole.Depot.as;
 import static org.tapeline.inventory.whole.Depot.freshModel;
 import static org.tapeline.inventory.whole.Depot.helmet;
 import static org.tapeline.inventory.whole.Depot.stateOf;
+import static org.tapeline.inventory.whole.Depot.stateOfRequest;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.QuarkusTestResource;
@@ -256,14 +257,5 @@ class RestockPageTest {
 
   private static String placeOf(String tag) {
     return as("depot").get("/api/helmets/" + tag).then().extract().path("place");
-  }
-
-  private static String stateOfRequest(String request) {
-    return as("depot")
-        .queryParam("all", true)
-        .get("/api/restock")
-        .then()
-        .extract()
-        .path("find { it.request == '" + request + "' }.state");
   }
 }
