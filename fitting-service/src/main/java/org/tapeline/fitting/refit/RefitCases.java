@@ -43,6 +43,27 @@ public class RefitCases {
     }
   }
 
+  /**
+   * The player's open case goes along to another field: as a new one, so that what is kept for it
+   * is brought there.
+   */
+  void follow(UUID player, Cause cause) {
+    Optional<RefitCaseRow> open = RefitCaseRow.openOf(player);
+    Optional<PlayerCopy> here = PlayerCopy.locked(player).filter(PlayerCopy::playsHere);
+    if (open.isEmpty() || here.isEmpty()) {
+      return;
+    }
+    RefitCaseRow row = open.get();
+    if (row.field.equals(here.get().field)) {
+      row.team = here.get().team;
+      row.persistAndFlush();
+    } else {
+      RefitRules.Ask ask = row.ask();
+      close(player, Outcome.CANCELLED, cause);
+      open(here.get(), ask, cause);
+    }
+  }
+
   private void open(PlayerCopy player, RefitRules.Ask ask, Cause cause) {
     RefitCommand.Open open =
         new RefitCommand.Open(

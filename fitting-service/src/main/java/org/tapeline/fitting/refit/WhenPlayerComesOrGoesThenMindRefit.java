@@ -9,7 +9,8 @@ import org.tapeline.journal.ReceivedEvent;
 
 /**
  * A player who leaves needs no slot and no replacement: the case is closed, and what it was for is
- * kept, for the player may come back. One who comes gets what is owed.
+ * kept, for the player may come back. One who comes gets what is owed. One who moves gets the
+ * re-fit where the team now plays.
  */
 @ApplicationScoped
 public class WhenPlayerComesOrGoesThenMindRefit implements RosterChange {
@@ -27,6 +28,11 @@ public class WhenPlayerComesOrGoesThenMindRefit implements RosterChange {
               UUID chain = owed.correlationId;
               cases.need(player, owed.ask(), new Cause(event.id(), chain, "enrolled"));
             });
+  }
+
+  @Override
+  public void moved(UUID player, ReceivedEvent event) {
+    cases.follow(player, Cause.of(event, "moved"));
   }
 
   @Override

@@ -43,7 +43,7 @@ public class SizingEvents {
         .on("org.tapeline.sizing.player-details.v1", PlayerDetails.class, (d, e) -> details(d))
         .onErased("people", "org.tapeline.sizing.player-details", SizingEvents::erase)
         .on("org.tapeline.sizing.player-enrolled.v1", PlayerEnrolled.class, this::enrolled)
-        .on("org.tapeline.sizing.player-moved.v1", PlayerMoved.class, (d, e) -> moved(d))
+        .on("org.tapeline.sizing.player-moved.v1", PlayerMoved.class, this::moved)
         .on("org.tapeline.sizing.player-left.v1", PlayerLeft.class, this::left)
         .on("org.tapeline.sizing.size-advised.v1", SizeAdvised.class, (d, e) -> advised(d))
         .on("org.tapeline.sizing.chart-published.v1", ChartPublished.class, (d, e) -> chart(d))
@@ -79,11 +79,12 @@ public class SizingEvents {
     change.enrolled(d.player(), event);
   }
 
-  private static void moved(PlayerMoved d) {
+  private void moved(PlayerMoved d, ReceivedEvent event) {
     PlayerCopy row = PlayerCopy.of(d.player());
     row.team = d.team();
     row.field = d.field();
     row.persistAndFlush();
+    change.moved(d.player(), event);
   }
 
   private void left(PlayerLeft d, ReceivedEvent event) {

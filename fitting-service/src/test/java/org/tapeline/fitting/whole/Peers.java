@@ -109,6 +109,10 @@ final class Peers implements AutoCloseable {
   }
 
   Envelope details(UUID player, String number, String team, String field) {
+    return details(player, number, team, field, "Quillfeather");
+  }
+
+  Envelope details(UUID player, String number, String team, String field, String familyName) {
     return event(
         "people",
         "player-details",
@@ -122,7 +126,7 @@ final class Peers implements AutoCloseable {
             "givenName",
             "Ada",
             "familyName",
-            "Quillfeather",
+            familyName,
             "birthDate",
             "2015-04-30",
             "team",
@@ -140,11 +144,23 @@ final class Peers implements AutoCloseable {
         Map.of("player", player, "number", number, "team", team, "field", field));
   }
 
+  Envelope moved(UUID player, String team, String field) {
+    return sizing(player, "player-moved", Map.of("player", player, "team", team, "field", field));
+  }
+
+  Envelope left(UUID player) {
+    return sizing(player, "player-left", Map.of("player", player));
+  }
+
   Envelope sizing(UUID player, String event, Map<String, ?> data) {
     return event("sizing.events", event, "player-" + player, player, data);
   }
 
   Envelope advised(UUID player) {
+    return advised(player, "youth-medium");
+  }
+
+  Envelope advised(UUID player, String size) {
     return sizing(
         player,
         "size-advised",
@@ -158,9 +174,9 @@ final class Peers implements AutoCloseable {
                 Map.of(
                     "model", "model-a",
                     "chartVersion", 1,
-                    "size", "youth-medium",
+                    "size", size,
                     "outcome", "in-size",
-                    "reason", "533 mm lies in youth medium"))));
+                    "reason", "533 mm lies in this size"))));
   }
 
   Envelope chart() {
@@ -215,6 +231,19 @@ final class Peers implements AutoCloseable {
     return helmet(tag, "helmet-quarantined", data);
   }
 
+  Envelope retired(String tag) {
+    return helmet(tag, "helmet-retired", Map.of("tag", tag, "why", "inspection", "at", NOW));
+  }
+
+  Envelope released(UUID refitCase, UUID player, String tag) {
+    return event(
+        "inventory.events",
+        "reservation-released",
+        "reservation-" + refitCase,
+        player,
+        Map.of("refitCase", refitCase, "player", player, "tag", tag, "why", "expired"));
+  }
+
   /** A helmet is kept for a case and is there at once. */
   Envelope reserved(UUID refitCase, UUID player, String tag, String size) {
     return event(
@@ -232,7 +261,7 @@ final class Peers implements AutoCloseable {
             "tag",
             tag,
             "fromPlace",
-            "NORTH",
+            "DEPOT",
             "toPlace",
             "NORTH",
             "readyAt",
