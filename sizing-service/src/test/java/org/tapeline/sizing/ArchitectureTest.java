@@ -31,6 +31,7 @@ class ArchitectureTest {
       SIZING + "growth\\.(Age|Lms|Sex|GrowthReference|HeadForAge)(\\$.*)?";
   private static final String STATISTICS = "org\\.apache\\.commons\\.statistics\\..*";
   private static final String MEASURER = SIZING + "measurer\\.(RepeatError|TapeBias)(\\$.*)?";
+  private static final String OFFSET = SIZING + "offset\\.OffsetPosterior";
   private static final String PLAYER =
       SIZING + "roster\\.(PlayerDecider|PlayerState|PlayerEvent|PlayerCommand)(\\$.*)?";
 
@@ -45,12 +46,15 @@ class ArchitectureTest {
   @ArchTest static final ArchRule chartsImportLengths = coreOf(CHART, UNITS);
 
   @ArchTest
-  static final ArchRule adviceImportsChartsAndLengths = coreOf(ADVICE, CHART, UNITS, STATISTICS);
+  static final ArchRule adviceImportsChartsAndLengths =
+      coreOf(ADVICE, CHART, OFFSET, UNITS, STATISTICS);
 
   @ArchTest
   static final ArchRule growthImportsLengthsAndDistributions = coreOf(GROWTH, UNITS, STATISTICS);
 
   @ArchTest static final ArchRule measurersImportDistributions = coreOf(MEASURER, STATISTICS);
+
+  @ArchTest static final ArchRule offsetsImportDistributions = coreOf(OFFSET, STATISTICS);
 
   @ArchTest
   static final ArchRule thePlayerImportsOnlyWhatIsPureItself =

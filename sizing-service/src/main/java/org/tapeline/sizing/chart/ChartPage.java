@@ -10,6 +10,10 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.tapeline.sizing.offset.OffsetPosterior;
+import org.tapeline.sizing.offset.Offsets;
 import org.tapeline.sizing.units.Inches;
 
 /** The charts in force, as a person reads them. */
@@ -19,9 +23,11 @@ import org.tapeline.sizing.units.Inches;
 @RunOnVirtualThread
 public class ChartPage {
   private final Charts charts;
+  private final Offsets offsets;
 
-  ChartPage(Charts charts) {
+  ChartPage(Charts charts, Offsets offsets) {
     this.charts = charts;
+    this.offsets = offsets;
   }
 
   @CheckedTemplate(basePath = "chart")
@@ -32,10 +38,31 @@ public class ChartPage {
   }
 
   /** A chart for the page. */
-  public record Shown(String model, int version, List<Line> lines) {
-    static Shown of(SizeChart chart) {
-      String model = ModelName.said(chart.model());
-      return new Shown(model, chart.version(), chart.sizes().stream().map(Line::of).toList());
+  public record Shown(String model, int version, List<Line> lines, String learned) {
+    static Shown of(SizeChart chart, OffsetPosterior offset) {
+      return new Shown(
+          ModelName.said(chart.model()),
+          chart.version(),
+          chart.sizes().stream().map(Line::of).toList(),
+          learned(offset));
+    }
+
+    private static String learned(OffsetPosterior offset) {
+      if (offset == null) {
+        return "No fit has passed in this model yet.";
+      }
+      String found =
+          String.format(
+              Locale.ROOT,
+              "%d passed fits: heads count %+.1f mm (95 %%: %+.1f to %+.1f). ",
+              offset.fits(),
+              offset.mm(),
+              offset.lowMm(),
+              offset.highMm());
+      return found
+          + (offset.appliedMm() == 0
+              ? "That is not clear enough to be applied."
+              : "Advice counts them " + offset.appliedMm() + " mm larger.");
     }
   }
 
@@ -52,6 +79,10 @@ public class ChartPage {
   @GET
   @Transactional
   public TemplateInstance list() {
-    return Templates.list(charts.inForce().stream().map(Shown::of).toList());
+    Map<String, OffsetPosterior> learned = offsets.learned();
+    return Templates.list(
+        charts.inForce().stream()
+            .map(chart -> Shown.of(chart, learned.get(chart.model())))
+            .toList());
   }
 }

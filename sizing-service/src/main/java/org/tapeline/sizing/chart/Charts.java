@@ -23,7 +23,8 @@ public class Charts {
         .toList();
   }
 
-  private Optional<SizeChart> newest(String model) {
+  /** The chart of a model that is in force. */
+  public Optional<SizeChart> newest(String model) {
     List<RecordedEvent> versions = journal.load(stream(model));
     return versions.isEmpty()
         ? Optional.empty()

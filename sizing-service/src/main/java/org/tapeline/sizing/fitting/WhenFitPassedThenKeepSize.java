@@ -1,17 +1,31 @@
 package org.tapeline.sizing.fitting;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.EntityManager;
+import org.tapeline.journal.Cause;
+import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
+import org.tapeline.sizing.chart.Charts;
+import org.tapeline.sizing.offset.Offsets;
 
 /** Keeps which size really passed, to show it beside the advice. */
 @ApplicationScoped
 public class WhenFitPassedThenKeepSize {
+  private final EntityManager entities;
+  private final Charts charts;
+  private final Offsets offsets;
+
+  WhenFitPassedThenKeepSize(EntityManager entities, Charts charts, Offsets offsets) {
+    this.entities = entities;
+    this.charts = charts;
+    this.offsets = offsets;
+  }
 
   /** Sizing handles one event of fitting and names the others, so that a new one is not missed. */
   public Subscription declareOn(Subscription subscription) {
     return subscription
         .events("fitting.events")
-        .on("org.tapeline.fitting.fit-passed.v1", FitPassed.class, (passed, event) -> keep(passed))
+        .on("org.tapeline.fitting.fit-passed.v1", FitPassed.class, this::keep)
         .ignoring(
             "org.tapeline.fitting.session-opened.v1",
             "org.tapeline.fitting.helmet-tried.v1",
@@ -30,7 +44,8 @@ public class WhenFitPassedThenKeepSize {
   }
 
   /** The newest wins: sessions of a player are streams of their own. */
-  private static void keep(FitPassed passed) {
+  private void keep(FitPassed passed, ReceivedEvent event) {
+    learn(passed, Cause.of(event, "offset"));
     PassedSize row = PassedSize.findById(passed.player());
     if (row == null) {
       row = new PassedSize();
@@ -42,5 +57,18 @@ public class WhenFitPassedThenKeepSize {
     row.size = passed.size();
     row.at = passed.at();
     row.persist();
+  }
+
+  /** What passed says how the chart has to be read, when the head was measured before. */
+  private void learn(FitPassed passed, Cause cause) {
+    MeasuredHead.before(entities, passed.player(), passed.at())
+        .ifPresent(
+            head ->
+                charts
+                    .newest(passed.model())
+                    .ifPresent(
+                        chart ->
+                            offsets.learn(
+                                chart, passed.size(), head.mm(), head.spreadMm(), cause)));
   }
 }

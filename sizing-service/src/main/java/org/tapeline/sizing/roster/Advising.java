@@ -1,6 +1,7 @@
 package org.tapeline.sizing.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.enterprise.event.Observes;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -11,6 +12,9 @@ import org.tapeline.sizing.advice.Hair;
 import org.tapeline.sizing.advice.SizeAdvice;
 import org.tapeline.sizing.chart.Charts;
 import org.tapeline.sizing.chart.SizeChart;
+import org.tapeline.sizing.offset.OffsetPosterior;
+import org.tapeline.sizing.offset.Offsets;
+import org.tapeline.sizing.offset.Offsets.OffsetApplied;
 import org.tapeline.sizing.reading.Measurement;
 import org.tapeline.sizing.roster.PlayerCommand.Advise;
 import org.tapeline.sizing.roster.PlayerEvent.ModelAdvice;
@@ -23,28 +27,32 @@ public class Advising {
 
   private final Players players;
   private final Charts charts;
+  private final Offsets offsets;
 
-  Advising(Players players, Charts charts) {
+  Advising(Players players, Charts charts, Offsets offsets) {
     this.players = players;
     this.charts = charts;
+    this.offsets = offsets;
   }
 
   /** After a measurement. */
   void advise(UUID player, Measurement head, Hair hair, Cause cause) {
     List<SizeAdvice> advice =
-        Adviser.advise(charts.inForce(), head.value(), head.uncertainty(), hair);
+        Adviser.advise(charts.inForce(), offsets.inForce(), head.value(), head.uncertainty(), hair);
     players.handle(new Advise(player, advice), cause.step("advise"));
   }
 
   /** After charts were published: those whose advice changes are advised anew. */
   public void adviseAll(Cause cause) {
     List<SizeChart> inForce = charts.inForce();
+    Map<String, OffsetPosterior> learned = offsets.inForce();
     Map<UUID, List<ModelAdvice>> before = adviceBefore();
     int changed = 0;
     for (HeadRow head : HeadRow.newestOfAll()) {
       List<SizeAdvice> advice =
           Adviser.advise(
               inForce,
+              learned,
               new Millimetres(head.valueMm),
               new Millimetres(head.uncertaintyMm),
               Hair.of(head.hair).orElseThrow());
@@ -56,6 +64,11 @@ public class Advising {
         }
       }
     }
+  }
+
+  /** After fits have shown that a model's chart has to be read otherwise. */
+  void adviseAll(@Observes OffsetApplied offset) {
+    adviseAll(offset.cause());
   }
 
   private static Map<UUID, List<ModelAdvice>> adviceBefore() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.tapeline.sizing.advice.SizeAdvice.Outcome;
@@ -56,7 +57,11 @@ class AdviserTest {
   void atAnEdge() {
     SizeAdvice advice =
         Adviser.advise(
-                List.of(MODEL_A), new Millimetres(559), new Millimetres(3 * 1.959964), Hair.USUAL)
+                List.of(MODEL_A),
+                Map.of(),
+                new Millimetres(559),
+                new Millimetres(3 * 1.959964),
+                Hair.USUAL)
             .getFirst();
     assertThat(chance(advice, "youth-large")).isCloseTo(0.5, within(1e-6));
     assertThat(chance(advice, "youth-medium")).isCloseTo(0.5, within(1e-6));
@@ -71,6 +76,7 @@ class AdviserTest {
   }
 
   private static List<SizeAdvice> advise(double mm, Hair hair, SizeChart... charts) {
-    return Adviser.advise(List.of(charts), new Millimetres(mm), new Millimetres(2.8), hair);
+    return Adviser.advise(
+        List.of(charts), Map.of(), new Millimetres(mm), new Millimetres(2.8), hair);
   }
 }

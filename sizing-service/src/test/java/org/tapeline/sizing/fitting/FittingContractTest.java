@@ -11,7 +11,7 @@ import org.tapeline.testkit.EventContracts;
 class FittingContractTest {
   private final EventContracts contracts = EventContracts.load();
   private final Subscription subscription =
-      new WhenFitPassedThenKeepSize().declareOn(Subscription.named("sizing"));
+      new WhenFitPassedThenKeepSize(null, null, null).declareOn(Subscription.named("sizing"));
 
   @Test
   @DisplayName("is promised by fitting's contracts, field for field")
