@@ -18,7 +18,7 @@ public class Expiry {
   }
 
   @Scheduled(every = "60s", concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
-  void look() {
+  public void look() {
     transactions.required(
         c -> {
           reservations.expire(Cause.command(UuidV7.next()));

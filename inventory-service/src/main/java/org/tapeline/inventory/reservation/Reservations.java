@@ -102,7 +102,11 @@ public class Reservations {
 
   /** Serves who waits for it, as far as there is something: the urgent first, then the oldest. */
   public void serve(String needKey, Cause cause) {
-    for (Open open : cases.waitingFor(needKey)) {
+    serve(cases.waitingFor(needKey), cause);
+  }
+
+  private void serve(List<Open> waiting, Cause cause) {
+    for (Open open : waiting) {
       if (!reserve(open, "", cause)) {
         return;
       }
@@ -175,8 +179,8 @@ public class Reservations {
   }
 
   /**
-   * What has been kept for too long goes to the next who waits; its case goes to the end, and gets
-   * something else or has it requested.
+   * What has been kept for too long goes to the next who waits, however urgent its own case is:
+   * that goes to the end, and gets what is left or has it requested.
    */
   public void expire(Cause cause) {
     Instant now = clock.instant();
@@ -184,9 +188,15 @@ public class Reservations {
       Cause step = new Cause(kept.id(), cause.correlationId(), "expired");
       release(kept, "expired", step);
       cases.waitFrom(kept.refitCase(), kept.needKey(), now);
-      serve(kept.needKey(), step);
+      serve(others(kept), step);
       reserveOrRequest(kept.refitCase(), "", step);
     }
+  }
+
+  private List<Open> others(Kept kept) {
+    return cases.waitingFor(kept.needKey()).stream()
+        .filter(open -> !open.refitCase().equals(kept.refitCase()))
+        .toList();
   }
 
   private void append(ReservationEvent event, Cause cause) {

@@ -29,8 +29,8 @@ final class Fitting implements AutoCloseable {
   }
 
   /** One that was opened at that time: who has waited longest is served first. */
-  UUID opensAt(Instant at, String field, ObjectNode need) {
-    ObjectNode data = example("refit-opened").put("at", at.toString());
+  UUID opensAt(Instant at, String urgency, String field, ObjectNode need) {
+    ObjectNode data = example("refit-opened").put("at", at.toString()).put("urgency", urgency);
     return opens(UUID.randomUUID(), field, data, need);
   }
 

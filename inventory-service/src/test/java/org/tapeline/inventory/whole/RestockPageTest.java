@@ -53,9 +53,10 @@ class RestockPageTest {
   @DisplayName("some came damaged: the good one is given out, the other is asked for again")
   void someDamaged() {
     Instant before = Instant.parse("2026-08-01T08:00:00Z");
-    UUID first = fitting.opensAt(before, "NORTH", Fitting.helmet(model, SIZE));
+    UUID first = fitting.opensAt(before, "soon", "NORTH", Fitting.helmet(model, SIZE));
     String request = missing(first, 1);
-    UUID second = fitting.opensAt(before.plusSeconds(60), "NORTH", Fitting.helmet(model, SIZE));
+    UUID second =
+        fitting.opensAt(before.plusSeconds(60), "soon", "NORTH", Fitting.helmet(model, SIZE));
     missing(second, 1);
     sends(request, Map.of("came", "2", "damaged", "1")).then().statusCode(303);
 
