@@ -67,6 +67,18 @@ public class ReservationStore {
     return live("expires_at < ?", now);
   }
 
+  /** Parts at the place that are kept for others than the player, the first to be ready first. */
+  List<Kept> keptForOthers(String place, String item, UUID player) {
+    return database.list(
+        "select * from reservation where status = 'live'"
+            + " and from_place = ? and item = ? and player <> ?"
+            + " order by ready_at, id for update",
+        ReservationStore::read,
+        place,
+        item,
+        player);
+  }
+
   private List<Kept> live(String which, Object value) {
     return database.list(
         "select * from reservation where status = 'live' and " + which + " order by id for update",

@@ -2,6 +2,7 @@ package org.tapeline.inventory.stock;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.UUID;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.ReceivedEvent;
@@ -11,13 +12,15 @@ import org.tapeline.journal.Subscription;
 @ApplicationScoped
 public class WhenFitPassedThenBookParts {
   private final StockDesk stock;
+  private final StockWatch watch;
 
-  WhenFitPassedThenBookParts(StockDesk stock) {
+  WhenFitPassedThenBookParts(StockDesk stock, StockWatch watch) {
     this.stock = stock;
+    this.watch = watch;
   }
 
   /** What is read of fitting's {@code fit-passed}. */
-  record FitPassed(UUID session, String field, String model, List<String> parts) {}
+  record FitPassed(UUID session, UUID player, String field, String model, List<String> parts) {}
 
   public void declareOn(Subscription subscription) {
     subscription.on("org.tapeline.fitting.fit-passed.v1", FitPassed.class, this::passed);
@@ -26,6 +29,9 @@ public class WhenFitPassedThenBookParts {
   private void passed(FitPassed d, ReceivedEvent event) {
     for (int i = 0; i < d.parts().size(); i++) {
       stock.use(d.field(), d.parts().get(i), d.model(), d.session(), i, Cause.of(event, "parts"));
+    }
+    for (String item : new TreeSet<>(d.parts())) {
+      watch.used(d.field(), item, d.player(), Cause.of(event, "used"));
     }
   }
 }

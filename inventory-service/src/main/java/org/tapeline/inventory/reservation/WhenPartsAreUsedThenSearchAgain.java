@@ -1,0 +1,36 @@
+package org.tapeline.inventory.reservation;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+import java.util.UUID;
+import org.tapeline.inventory.reservation.ReservationStore.Kept;
+import org.tapeline.inventory.stock.StockDesk;
+import org.tapeline.inventory.stock.StockWatch;
+import org.tapeline.journal.Cause;
+
+/** A part that was kept for one player and fitted to another is searched anew. */
+@ApplicationScoped
+public class WhenPartsAreUsedThenSearchAgain implements StockWatch {
+  private final Reservations reservations;
+  private final ReservationStore store;
+  private final StockDesk stock;
+
+  WhenPartsAreUsedThenSearchAgain(
+      Reservations reservations, ReservationStore store, StockDesk stock) {
+    this.reservations = reservations;
+    this.store = store;
+    this.stock = stock;
+  }
+
+  @Override
+  public void used(String place, String item, UUID player, Cause cause) {
+    List<Kept> others = store.keptForOthers(place, item, player);
+    int left = Math.max(0, stock.pieces(place, item));
+    others.stream().skip(left).forEach(kept -> searchAgain(kept, cause));
+  }
+
+  private void searchAgain(Kept kept, Cause cause) {
+    reservations.release(kept, "fitted", cause);
+    reservations.reserveOrRequest(kept.refitCase(), "", cause);
+  }
+}
