@@ -2,6 +2,7 @@ package org.tapeline.inventory;
 
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
+import org.tapeline.inventory.forecast.SizeForecasts;
 import org.tapeline.inventory.helmet.HelmetEvent;
 import org.tapeline.inventory.helmet.WhenSignedOffThenIssue;
 import org.tapeline.inventory.place.PlaceListed;
@@ -49,12 +50,14 @@ public class Wiring {
   @Singleton
   Subscription subscription(
       PlayerFields fields,
+      SizeForecasts forecasts,
       WhenRefitOpenedThenReserveOrRequest opened,
       WhenRefitClosedThenRelease closed,
       WhenSignedOffThenIssue signedOff,
       WhenFitPassedThenBookParts passed) {
     Subscription all = Subscription.named("inventory");
     fields.declareOn(all);
+    forecasts.declareOn(all);
     all.events("fitting.events");
     opened.declareOn(all);
     closed.declareOn(all);

@@ -18,7 +18,9 @@ final class TellsNobody {
             SIZING + "player-left.v1",
             SIZING + "head-measured.v1",
             SIZING + "size-advised.v1",
-            SIZING + "chart-published.v1")
+            SIZING + "chart-published.v1",
+            SIZING + "remeasure-due.v1",
+            SIZING + "size-mix-forecast.v1")
         .ignoring(
             FITTING + "session-opened.v1",
             FITTING + "helmet-tried.v1",

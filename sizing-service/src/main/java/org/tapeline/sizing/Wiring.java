@@ -6,6 +6,9 @@ import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
 import org.tapeline.sizing.chart.ChartPublished;
 import org.tapeline.sizing.fitting.WhenFitPassedThenKeepSize;
+import org.tapeline.sizing.mix.SizeMixForecast;
+import org.tapeline.sizing.mix.UsableHelmets;
+import org.tapeline.sizing.remeasure.RemeasureDue;
 import org.tapeline.sizing.roster.PlayerEvent.HeadMeasured;
 import org.tapeline.sizing.roster.PlayerEvent.PlayerEnrolled;
 import org.tapeline.sizing.roster.PlayerEvent.PlayerLeft;
@@ -25,12 +28,14 @@ public class Wiring {
         .with("player-left", 1, PlayerLeft.class)
         .with("head-measured", 1, HeadMeasured.class)
         .with("size-advised", 1, SizeAdvised.class)
-        .with("chart-published", 1, ChartPublished.class);
+        .with("chart-published", 1, ChartPublished.class)
+        .with("size-mix-forecast", 1, SizeMixForecast.class)
+        .with("remeasure-due", 1, RemeasureDue.class);
   }
 
   @Produces
   @Singleton
-  Subscription subscription(WhenFitPassedThenKeepSize passed) {
-    return passed.declareOn(Subscription.named("sizing"));
+  Subscription subscription(WhenFitPassedThenKeepSize passed, UsableHelmets helmets) {
+    return helmets.declareOn(passed.declareOn(Subscription.named("sizing")));
   }
 }

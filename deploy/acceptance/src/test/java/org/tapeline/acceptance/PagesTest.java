@@ -51,6 +51,8 @@ class PagesTest {
     pages.put("measure", "/sizing/players/" + player + "/measure");
     pages.put("charts", "/sizing/charts");
     pages.put("measurers", "/sizing/measurers");
+    pages.put("measure-again", "/sizing/due");
+    pages.put("size-mix", "/sizing/size-mix");
     pages.put("import-players", "/sizing/import");
     pages.put("fit-list", "/fitting/players");
     pages.put("fit-player", "/fitting/players/" + player);

@@ -48,7 +48,10 @@ public class SizingEvents {
         .on("org.tapeline.sizing.size-advised.v1", SizeAdvised.class, (d, e) -> advised(d))
         .on("org.tapeline.sizing.chart-published.v1", ChartPublished.class, (d, e) -> chart(d))
         .ignoring(
-            "org.tapeline.sizing.guardian-details.v1", "org.tapeline.sizing.head-measured.v1");
+            "org.tapeline.sizing.guardian-details.v1",
+            "org.tapeline.sizing.head-measured.v1",
+            "org.tapeline.sizing.remeasure-due.v1",
+            "org.tapeline.sizing.size-mix-forecast.v1");
   }
 
   /** Names only: team and field come from the player's own stream, which has an order. */

@@ -31,7 +31,11 @@ public class PlayerFields {
             of + "player-left.v1",
             Left.class,
             (d, e) -> database.change("delete from player_field where player = ?", d.player()))
-        .ignoring(of + "head-measured.v1", of + "size-advised.v1", of + "chart-published.v1");
+        .ignoring(
+            of + "head-measured.v1",
+            of + "size-advised.v1",
+            of + "chart-published.v1",
+            of + "remeasure-due.v1");
   }
 
   private void keep(AtField d) {

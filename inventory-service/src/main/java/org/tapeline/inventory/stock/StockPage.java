@@ -10,6 +10,7 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
+import org.tapeline.inventory.forecast.SizeForecasts;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.inventory.stock.StockResource.Line;
 
@@ -20,23 +21,27 @@ import org.tapeline.inventory.stock.StockResource.Line;
 public class StockPage {
   private final StockResource stock;
   private final Places places;
+  private final SizeForecasts forecasts;
 
-  StockPage(StockResource stock, Places places) {
+  StockPage(StockResource stock, Places places, SizeForecasts forecasts) {
     this.stock = stock;
     this.places = places;
+    this.forecasts = forecasts;
   }
 
   @CheckedTemplate(basePath = "stock")
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance list(List<Places.Place> places, String place, List<Line> lines);
+    static native TemplateInstance list(
+        List<Places.Place> places, String place, List<Line> lines, List<SizeForecasts.Line> sizes);
   }
 
   @GET
   @Produces(MediaType.TEXT_HTML)
   public String page(@QueryParam("place") String place) {
     String wanted = place == null ? "" : place;
-    return Templates.list(places.all(), wanted, stock.json(wanted)).render();
+    return Templates.list(places.all(), wanted, stock.json(wanted), forecasts.besideStock())
+        .render();
   }
 }

@@ -39,6 +39,8 @@ class ProducedContractTest {
   @ConfigProperty(name = "kafka.bootstrap.servers")
   String kafka;
 
+  @Inject Months months;
+
   @Inject EventTypes types;
 
   @Test
@@ -74,6 +76,13 @@ class ProducedContractTest {
         .then()
         .statusCode(200);
     commandOf("manager").delete("/api/players/" + number).then().statusCode(204);
+    UUID old = idOf(agedHead());
+    commandOf("manager")
+        .contentType("application/json")
+        .body(Map.of())
+        .post("/api/size-mix/model-a/publish")
+        .then()
+        .statusCode(200);
 
     try (Broker broker = new Broker(kafka)) {
       await()
@@ -81,7 +90,9 @@ class ProducedContractTest {
           .until(
               () ->
                   broker.ofKey("sizing.events", player).stream().anyMatch(m -> m.is("player-left"))
-                      && broker.ofKey("people", player).getLast().data() == null);
+                      && broker.ofKey("people", player).getLast().data() == null
+                      && broker.ofKey("sizing.events", old).stream()
+                          .anyMatch(m -> m.is("remeasure-due")));
       List<Message> said = broker.all("sizing.events");
       said.forEach(m -> contracts.validateProduced(m.type(), m.data()));
       Set<String> seen = new TreeSet<>(said.stream().map(Message::type).toList());
@@ -90,5 +101,12 @@ class ProducedContractTest {
       people.forEach(m -> contracts.validateProduced(m.type(), m.data()));
       assertThat(people.stream().map(Message::type)).containsAll(contracts.typesOf("people"));
     }
+  }
+
+  private String agedHead() {
+    String number = enrolledAt("NORTH");
+    measure("fitter.north", number, "535", "535").statusCode(200);
+    months.pass(idOf(number), 14);
+    return number;
   }
 }
