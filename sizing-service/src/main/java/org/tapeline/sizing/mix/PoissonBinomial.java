@@ -7,6 +7,11 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 final class PoissonBinomial {
   private static final double NEGLIGIBLE = 1e-18;
 
+  /** Beyond so many standard deviations and counts more nothing is left worth keeping. */
+  private static final double FAR_SPREADS = 10;
+
+  private static final double FAR_COUNTS = 40;
+
   private PoissonBinomial() {}
 
   static CountDistribution of(double[] chances) {
@@ -33,10 +38,13 @@ final class PoissonBinomial {
   /** Of so many alike: a binomial distribution. */
   static CountDistribution ofAlike(int many, double chance) {
     BinomialDistribution binomial = BinomialDistribution.of(many, Math.clamp(chance, 0, 1));
-    double[] counts = new double[many + 1];
-    for (int k = 0; k <= many; k++) {
-      counts[k] = binomial.probability(k);
+    double reach = FAR_SPREADS * Math.sqrt(binomial.getVariance()) + FAR_COUNTS;
+    int from = (int) Math.max(0, binomial.getMean() - reach);
+    int to = (int) Math.min(many, binomial.getMean() + reach);
+    double[] counts = new double[to - from + 1];
+    for (int k = from; k <= to; k++) {
+      counts[k - from] = binomial.probability(k);
     }
-    return CountDistribution.trimmed(0, counts);
+    return CountDistribution.trimmed(from, counts);
   }
 }
