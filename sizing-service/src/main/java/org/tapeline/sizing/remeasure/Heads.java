@@ -58,13 +58,13 @@ public class Heads {
       Charts charts,
       GrowthReference growth,
       Clock clock,
-      @ConfigProperty(name = "tapeline.season-end", defaultValue = "--11-30") String seasonEnd,
+      @ConfigProperty(name = "tapeline.season-end", defaultValue = "11-30") String seasonEnd,
       @ConfigProperty(name = "tapeline.remeasure-risk", defaultValue = "0.10") double risk) {
     this.entities = entities;
     this.charts = charts;
     this.growth = growth;
     this.clock = clock;
-    this.seasonEnd = MonthDay.parse(seasonEnd);
+    this.seasonEnd = MonthDay.parse("--" + seasonEnd);
     this.risk = risk;
   }
 
