@@ -17,6 +17,7 @@ final class TellsNobody {
             SIZING + "player-moved.v1",
             SIZING + "player-left.v1",
             SIZING + "head-measured.v1",
+            SIZING + "head-corrected.v1",
             SIZING + "size-advised.v1",
             SIZING + "chart-published.v1",
             SIZING + "remeasure-due.v1",

@@ -9,6 +9,7 @@ import org.tapeline.sizing.fitting.WhenFitPassedThenKeepSize;
 import org.tapeline.sizing.mix.SizeMixForecast;
 import org.tapeline.sizing.mix.UsableHelmets;
 import org.tapeline.sizing.remeasure.RemeasureDue;
+import org.tapeline.sizing.roster.PlayerEvent.HeadCorrected;
 import org.tapeline.sizing.roster.PlayerEvent.HeadMeasured;
 import org.tapeline.sizing.roster.PlayerEvent.PlayerEnrolled;
 import org.tapeline.sizing.roster.PlayerEvent.PlayerLeft;
@@ -27,6 +28,7 @@ public class Wiring {
         .with("player-moved", 1, PlayerMoved.class)
         .with("player-left", 1, PlayerLeft.class)
         .with("head-measured", 1, HeadMeasured.class)
+        .with("head-corrected", 1, HeadCorrected.class)
         .with("size-advised", 1, SizeAdvised.class)
         .with("chart-published", 1, ChartPublished.class)
         .with("size-mix-forecast", 1, SizeMixForecast.class)

@@ -33,7 +33,9 @@ class ArchitectureTest {
   private static final String MEASURER = SIZING + "measurer\\.(RepeatError|TapeBias)(\\$.*)?";
   private static final String OFFSET = SIZING + "offset\\.OffsetPosterior";
   private static final String PLAYER =
-      SIZING + "roster\\.(PlayerDecider|PlayerState|PlayerEvent|PlayerCommand)(\\$.*)?";
+      SIZING
+          + "roster\\.(PlayerDecider|PlayerState|PlayerEvent|PlayerCommand|HeadDoubt|CorrectionReason)"
+          + "(\\$.*)?";
 
   private static final Pattern PERSONAL =
       Pattern.compile(

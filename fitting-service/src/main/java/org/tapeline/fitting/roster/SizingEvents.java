@@ -50,6 +50,7 @@ public class SizingEvents {
         .ignoring(
             "org.tapeline.sizing.guardian-details.v1",
             "org.tapeline.sizing.head-measured.v1",
+            "org.tapeline.sizing.head-corrected.v1",
             "org.tapeline.sizing.remeasure-due.v1",
             "org.tapeline.sizing.size-mix-forecast.v1");
   }

@@ -33,6 +33,7 @@ public class PlayerFields {
             (d, e) -> database.change("delete from player_field where player = ?", d.player()))
         .ignoring(
             of + "head-measured.v1",
+            of + "head-corrected.v1",
             of + "size-advised.v1",
             of + "chart-published.v1",
             of + "remeasure-due.v1");

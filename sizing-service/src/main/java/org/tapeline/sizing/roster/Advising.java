@@ -42,6 +42,14 @@ public class Advising {
     players.handle(new Advise(player, advice), cause.step("advise"));
   }
 
+  /** After a correction: by the head that is the newest now, or none. */
+  void adviseAnew(UUID player, Cause cause) {
+    HeadRow head = HeadRow.newestOf(List.of(player)).get(player);
+    List<SizeAdvice> advice =
+        head == null ? List.of() : adviceFor(head, charts.inForce(), offsets.inForce());
+    players.handle(new Advise(player, advice), cause.step("advise"));
+  }
+
   /** After charts were published: those whose advice changes are advised anew. */
   public void adviseAll(Cause cause) {
     List<SizeChart> inForce = charts.inForce();
@@ -49,13 +57,7 @@ public class Advising {
     Map<UUID, List<ModelAdvice>> before = adviceBefore();
     int changed = 0;
     for (HeadRow head : HeadRow.newestOfAll()) {
-      List<SizeAdvice> advice =
-          Adviser.advise(
-              inForce,
-              learned,
-              new Millimetres(head.valueMm),
-              new Millimetres(head.uncertaintyMm),
-              Hair.of(head.hair).orElseThrow());
+      List<SizeAdvice> advice = adviceFor(head, inForce, learned);
       if (!advice.stream().map(ModelAdvice::of).toList().equals(before.get(head.player))) {
         players.handle(new Advise(head.player, advice), cause.step("advise"));
         if (++changed % PLAYERS_IN_MEMORY == 0) {
@@ -64,6 +66,16 @@ public class Advising {
         }
       }
     }
+  }
+
+  private static List<SizeAdvice> adviceFor(
+      HeadRow head, List<SizeChart> inForce, Map<String, OffsetPosterior> learned) {
+    return Adviser.advise(
+        inForce,
+        learned,
+        new Millimetres(head.valueMm),
+        new Millimetres(head.uncertaintyMm),
+        Hair.of(head.hair).orElseThrow());
   }
 
   /** After fits have shown that a model's chart has to be read otherwise. */

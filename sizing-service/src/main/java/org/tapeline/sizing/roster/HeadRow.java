@@ -14,6 +14,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.tapeline.sizing.units.Inches;
@@ -24,7 +25,7 @@ import org.tapeline.sizing.units.Millimetres;
 @Table(name = "head")
 @IdClass(HeadRow.Key.class)
 public class HeadRow extends PanacheEntityBase {
-  private static final DateTimeFormatter DATE =
+  static final DateTimeFormatter DATE =
       DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.ENGLISH).withZone(ZoneOffset.UTC);
   private static final String IS_NEWEST =
       "h.version = (select max(o.version) from HeadRow o where o.player = h.player)";
@@ -74,6 +75,21 @@ public class HeadRow extends PanacheEntityBase {
   /** Newest first. */
   static List<HeadRow> of(UUID player) {
     return list("player = ?1 order by version desc", player);
+  }
+
+  /**
+   * Of players who are on the roster, newest first.
+   *
+   * @param by staff id of the measurer; empty for those of all
+   */
+  static List<HeadRow> last(Optional<String> by, int most) {
+    return HeadRow.<HeadRow>find(
+            "from HeadRow h where exists (select 1 from PlayerRow p where p.player = h.player)"
+                + " and (?1 = '' or h.measuredBy = ?1)"
+                + " order by h.measuredAt desc, h.player, h.version desc",
+            by.orElse(""))
+        .range(0, most - 1)
+        .list();
   }
 
   static List<HeadRow> newestOfAll() {

@@ -1,8 +1,11 @@
 package org.tapeline.sizing.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.tapeline.sizing.roster.PlayerEvent.HeadCorrected;
 import org.tapeline.sizing.roster.PlayerEvent.HeadMeasured;
 import org.tapeline.sizing.roster.PlayerEvent.ModelAdvice;
 import org.tapeline.sizing.roster.PlayerEvent.PlayerEnrolled;
@@ -21,6 +24,7 @@ public class HeadTables {
       case PlayerMoved e -> {}
       case PlayerLeft e -> {}
       case HeadMeasured e -> showHead(e, version);
+      case HeadCorrected e -> showCorrection(e, version);
       case SizeAdvised e -> showAdvice(e);
     }
   }
@@ -32,15 +36,44 @@ public class HeadTables {
       row.player = e.player();
       row.version = version;
     }
-    row.valueMm = e.valueMm();
-    row.uncertaintyMm = e.uncertaintyMm();
-    row.apartMm = Math.abs(e.readings().get(0).mm() - e.readings().get(1).mm());
-    row.readings =
-        e.readings().stream().map(ReadingTaken::entered).collect(Collectors.joining(" · "));
-    row.hair = e.hair().orElse("usual");
+    fill(row, e.valueMm(), e.uncertaintyMm(), e.readings(), e.hair());
     row.measuredBy = e.by();
     row.measuredAt = e.at();
     row.persist();
+  }
+
+  private static void fill(
+      HeadRow row,
+      double valueMm,
+      double uncertaintyMm,
+      List<ReadingTaken> readings,
+      Optional<String> hair) {
+    row.valueMm = valueMm;
+    row.uncertaintyMm = uncertaintyMm;
+    row.apartMm = Math.abs(readings.get(0).mm() - readings.get(1).mm());
+    row.readings = readings.stream().map(ReadingTaken::entered).collect(Collectors.joining(" · "));
+    row.hair = hair.orElse("usual");
+  }
+
+  /** Only heads that count stand among the heads; what was held before stands beside. */
+  private static void showCorrection(HeadCorrected e, long version) {
+    HeadRow head = HeadRow.findById(new HeadRow.Key(e.player(), e.corrects()));
+    CorrectionRow correction = CorrectionRow.of(head, version);
+    correction.withdrawn = e.withdrawn();
+    correction.why = e.why();
+    correction.correctedBy = e.by();
+    correction.correctedAt = e.at();
+    correction.persist();
+    if (e.withdrawn()) {
+      head.delete();
+    } else {
+      fill(
+          head,
+          e.valueMm().orElseThrow(),
+          e.uncertaintyMm().orElseThrow(),
+          e.readings().orElseThrow(),
+          e.hair());
+    }
   }
 
   private static void showAdvice(SizeAdvised e) {

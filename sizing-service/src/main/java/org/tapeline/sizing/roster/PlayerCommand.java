@@ -34,6 +34,44 @@ public sealed interface PlayerCommand {
       Instant at)
       implements PlayerCommand {}
 
-  /** The advice as the charts in force give it. */
+  /**
+   * A recorded head was not right: these are its readings.
+   *
+   * @param corrects version of the event by which the head was recorded
+   * @param offered it is among the newest heads, which this person may correct
+   * @param why any reason but the wrong player: then the head is withdrawn
+   * @param by staff id of who corrects
+   */
+  record CorrectHead(
+      UUID player,
+      long corrects,
+      boolean offered,
+      Measurement measurement,
+      Optional<HeadForAge> forAge,
+      Hair hair,
+      boolean confirmed,
+      CorrectionReason why,
+      String by,
+      Instant at)
+      implements PlayerCommand {
+
+    /** Refuses readings of this player when the head was another's. */
+    public CorrectHead {
+      if (why == CorrectionReason.WRONG_PLAYER) {
+        throw new IllegalArgumentException("The head of another player is withdrawn");
+      }
+    }
+  }
+
+  /**
+   * A recorded head was another player's.
+   *
+   * @param corrects version of the event by which the head was recorded
+   * @param offered it is among the newest heads, which this person may correct
+   */
+  record WithdrawHead(UUID player, long corrects, boolean offered, String by, Instant at)
+      implements PlayerCommand {}
+
+  /** The advice as the charts in force give it; none when no head is left to rest on. */
   record Advise(UUID player, List<SizeAdvice> advice) implements PlayerCommand {}
 }

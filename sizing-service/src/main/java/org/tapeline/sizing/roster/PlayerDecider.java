@@ -2,12 +2,14 @@ package org.tapeline.sizing.roster;
 
 import java.util.List;
 import java.util.Optional;
-import org.tapeline.sizing.growth.HeadForAge;
 import org.tapeline.sizing.reading.Measurement;
 import org.tapeline.sizing.roster.PlayerCommand.Advise;
+import org.tapeline.sizing.roster.PlayerCommand.CorrectHead;
 import org.tapeline.sizing.roster.PlayerCommand.PutOnRoster;
 import org.tapeline.sizing.roster.PlayerCommand.RecordHead;
 import org.tapeline.sizing.roster.PlayerCommand.TakeOffRoster;
+import org.tapeline.sizing.roster.PlayerCommand.WithdrawHead;
+import org.tapeline.sizing.roster.PlayerEvent.HeadCorrected;
 import org.tapeline.sizing.roster.PlayerEvent.HeadMeasured;
 import org.tapeline.sizing.roster.PlayerEvent.ModelAdvice;
 import org.tapeline.sizing.roster.PlayerEvent.PlayerEnrolled;
@@ -15,8 +17,7 @@ import org.tapeline.sizing.roster.PlayerEvent.PlayerLeft;
 import org.tapeline.sizing.roster.PlayerEvent.PlayerMoved;
 import org.tapeline.sizing.roster.PlayerEvent.ReadingTaken;
 import org.tapeline.sizing.roster.PlayerEvent.SizeAdvised;
-import org.tapeline.sizing.units.Inches;
-import org.tapeline.sizing.units.Millimetres;
+import org.tapeline.sizing.roster.PlayerState.KnownHead;
 
 /** What may happen to a player on the roster. */
 public final class PlayerDecider {
@@ -37,6 +38,8 @@ public final class PlayerDecider {
       case TakeOffRoster take ->
           state.enrolled() ? accepted(new PlayerLeft(take.player())) : nothing();
       case RecordHead head -> recordHead(state, head);
+      case CorrectHead correct -> correctHead(state, correct);
+      case WithdrawHead withdraw -> withdrawHead(state, withdraw);
       case Advise advise -> advise(state, advise);
     };
   }
@@ -51,53 +54,20 @@ public final class PlayerDecider {
 
   private static Decision recordHead(PlayerState state, RecordHead head) {
     if (!state.enrolled()) {
-      return new Decision.Refused("not-on-roster", "This player is not on the roster.");
+      return notOnRoster();
     }
-    Optional<Decision> doubt = doubt(state, head);
-    if (doubt.isPresent() && !head.confirmed()) {
-      return doubt.get();
-    }
-    return accepted(measured(head, doubt.isPresent()));
-  }
-
-  /** Why the value should be looked at again; empty when it is a usual one. */
-  private static Optional<Decision> doubt(PlayerState state, RecordHead head) {
-    Optional<String> shrunk = fall(state, head.measurement().value()).map(f -> shrunk(state, f));
-    Optional<String> unusual = head.forAge().filter(HeadForAge::unusual).map(HeadForAge::said);
-    if (shrunk.isEmpty() && unusual.isEmpty()) {
-      return Optional.empty();
-    }
-    String why = (unusual.orElse("") + " " + shrunk.orElse("")).strip();
-    return Optional.of(
-        new Decision.Refused(
-            shrunk.isPresent() ? "smaller-than-before" : "unusual-for-age",
-            why + " Measure again, or confirm that it is right."));
-  }
-
-  private static String shrunk(PlayerState state, Millimetres fall) {
-    return "The last reading was "
-        + Inches.say(new Millimetres(state.head().orElseThrow().valueMm()))
-        + ", this one is "
-        + Math.round(fall.value())
-        + " mm smaller. Heads do not shrink.";
-  }
-
-  /** By how much the head would have shrunk; empty within what two readings may differ. */
-  private static Optional<Millimetres> fall(PlayerState state, Millimetres now) {
-    return state
-        .head()
-        .map(last -> last.valueMm() - now.value())
-        .filter(fall -> fall > Measurement.TOLERANCE.value())
-        .map(Millimetres::new);
+    Optional<HeadDoubt> doubt =
+        HeadDoubt.of(head.measurement().value(), state.head(), head.forAge());
+    return doubt.isPresent() && !head.confirmed()
+        ? refused(doubt.get())
+        : accepted(measured(head, doubt.isPresent()));
   }
 
   private static HeadMeasured measured(RecordHead head, boolean confirmed) {
     Measurement m = head.measurement();
-    List<ReadingTaken> readings =
-        m.readings().stream().map(r -> new ReadingTaken(r.entered(), r.length().value())).toList();
     return new HeadMeasured(
         head.player(),
-        readings,
+        ReadingTaken.of(m),
         m.value().value(),
         m.uncertainty().value(),
         m.method().code(),
@@ -108,29 +78,102 @@ public final class PlayerDecider {
         head.at());
   }
 
+  private static Decision correctHead(PlayerState state, CorrectHead correct) {
+    Optional<HeadDoubt> doubt =
+        HeadDoubt.of(
+            correct.measurement().value(), state.headBefore(correct.corrects()), correct.forAge());
+    return notCorrectable(state, correct.corrects(), correct.offered())
+        .orElseGet(
+            () ->
+                doubt.isPresent() && !correct.confirmed()
+                    ? refused(doubt.get())
+                    : accepted(corrected(correct, doubt.isPresent())));
+  }
+
+  private static Decision withdrawHead(PlayerState state, WithdrawHead withdraw) {
+    return notCorrectable(state, withdraw.corrects(), withdraw.offered())
+        .orElseGet(
+            () ->
+                accepted(
+                    HeadCorrected.withdrawn(
+                        withdraw.player(), withdraw.corrects(), withdraw.by(), withdraw.at())));
+  }
+
+  private static Optional<Decision> notCorrectable(
+      PlayerState state, long corrects, boolean offered) {
+    if (!state.enrolled()) {
+      return Optional.of(notOnRoster());
+    }
+    Optional<KnownHead> head = state.headOf(corrects);
+    if (head.isEmpty()) {
+      return refusal("no-such-head", "This player has no such measurement.");
+    }
+    if (head.get().withdrawn()) {
+      return refusal("withdrawn", "It was withdrawn already. Measure the player again.");
+    }
+    return offered
+        ? Optional.empty()
+        : refusal(
+            "not-yours-to-correct",
+            "You can correct your own last 20 measurements; the equipment manager the last 20 of"
+                + " all. Measure the player again.");
+  }
+
+  private static HeadCorrected corrected(CorrectHead correct, boolean confirmed) {
+    Measurement m = correct.measurement();
+    return new HeadCorrected(
+        correct.player(),
+        correct.corrects(),
+        false,
+        Optional.of(ReadingTaken.of(m)),
+        Optional.of(m.value().value()),
+        Optional.of(m.uncertainty().value()),
+        Optional.of(m.method().code()),
+        Optional.of(correct.hair().code()),
+        confirmed,
+        correct.why().code(),
+        correct.by(),
+        correct.at());
+  }
+
   private static Decision advise(PlayerState state, Advise advise) {
     List<ModelAdvice> advice = advise.advice().stream().map(ModelAdvice::of).toList();
-    boolean nothingNew = advice.isEmpty() || advice.equals(state.advice());
-    if (!state.enrolled() || state.head().isEmpty() || nothingNew) {
+    if (!state.enrolled() || advice.equals(state.advice())) {
       return nothing();
     }
-    return accepted(new SizeAdvised(advise.player(), state.head().get().valueMm(), advice));
+    if (state.head().isEmpty()) {
+      return state
+          .advised()
+          .filter(before -> !before.advice().isEmpty())
+          .map(b -> accepted(new SizeAdvised(advise.player(), b.valueMm(), List.of())))
+          .orElse(nothing());
+    }
+    return advice.isEmpty()
+        ? nothing()
+        : accepted(new SizeAdvised(advise.player(), state.head().get().value(), advice));
   }
 
   public static PlayerState evolve(PlayerState state, PlayerEvent event) {
     return switch (event) {
-      case PlayerEnrolled e ->
-          new PlayerState(true, e.team(), e.field(), state.head(), state.advice());
-      case PlayerMoved e ->
-          new PlayerState(true, e.team(), e.field(), state.head(), state.advice());
-      case PlayerLeft e ->
-          new PlayerState(false, state.team(), state.field(), state.head(), state.advice());
-      case HeadMeasured e ->
-          new PlayerState(
-              state.enrolled(), state.team(), state.field(), Optional.of(e), state.advice());
-      case SizeAdvised e ->
-          new PlayerState(state.enrolled(), state.team(), state.field(), state.head(), e.advice());
+      case PlayerEnrolled e -> state.at(true, e.team(), e.field());
+      case PlayerMoved e -> state.at(true, e.team(), e.field());
+      case PlayerLeft e -> state.at(false, state.team(), state.field());
+      case HeadMeasured e -> state.measured(e.valueMm());
+      case HeadCorrected e -> state.corrected(e.corrects(), e.valueMm());
+      case SizeAdvised e -> state.advised(e);
     };
+  }
+
+  private static Decision notOnRoster() {
+    return new Decision.Refused("not-on-roster", "This player is not on the roster.");
+  }
+
+  private static Decision refused(HeadDoubt doubt) {
+    return new Decision.Refused(doubt.code(), doubt.sentence());
+  }
+
+  private static Optional<Decision> refusal(String code, String sentence) {
+    return Optional.of(new Decision.Refused(code, sentence));
   }
 
   private static Decision accepted(PlayerEvent event) {

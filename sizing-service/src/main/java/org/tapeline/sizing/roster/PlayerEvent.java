@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.sizing.advice.SizeAdvice;
+import org.tapeline.sizing.reading.Measurement;
 
 /** What happens to a player, without anything that says who the player is. */
 public sealed interface PlayerEvent {
@@ -41,10 +42,62 @@ public sealed interface PlayerEvent {
       Instant at)
       implements PlayerEvent {}
 
-  /** One reading, as it was understood and in millimetres. */
-  record ReadingTaken(String entered, double mm) {}
+  /**
+   * A recorded head was not right. Without readings when it was withdrawn.
+   *
+   * @param corrects version of the event by which the head was recorded
+   * @param withdrawn it was another player's: it does not count any more
+   * @param confirmed somebody stood by a value that is unusual for the age or smaller than before
+   * @param why misread, wrong-player, wrong-unit or other
+   * @param by staff id of who corrected
+   */
+  record HeadCorrected(
+      UUID player,
+      long corrects,
+      boolean withdrawn,
+      Optional<List<ReadingTaken>> readings,
+      Optional<Double> valueMm,
+      Optional<Double> uncertaintyMm,
+      Optional<String> method,
+      Optional<String> hair,
+      boolean confirmed,
+      String why,
+      String by,
+      Instant at)
+      implements PlayerEvent {
 
-  /** Which sizes to try. */
+    static HeadCorrected withdrawn(UUID player, long corrects, String by, Instant at) {
+      return new HeadCorrected(
+          player,
+          corrects,
+          true,
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          false,
+          CorrectionReason.WRONG_PLAYER.code(),
+          by,
+          at);
+    }
+  }
+
+  /** One reading, as it was understood and in millimetres. */
+  record ReadingTaken(String entered, double mm) {
+    static List<ReadingTaken> of(Measurement measurement) {
+      return measurement.readings().stream()
+          .map(r -> new ReadingTaken(r.entered(), r.length().value()))
+          .toList();
+    }
+  }
+
+  /**
+   * Which sizes to try.
+   *
+   * @param valueMm the head that it rests on; without advice the one that was withdrawn
+   * @param advice one entry a model; none when the last head was withdrawn
+   */
   record SizeAdvised(UUID player, double valueMm, List<ModelAdvice> advice)
       implements PlayerEvent {}
 

@@ -75,6 +75,8 @@ class ProducedContractTest {
         .post("/api/players/" + number + "/readings")
         .then()
         .statusCode(200);
+    correct(number, Map.of("version", 3, "readings", List.of("581", "582"), "why", "misread"));
+    correct(number, Map.of("version", 5, "why", "wrong-player"));
     commandOf("manager").delete("/api/players/" + number).then().statusCode(204);
     UUID old = idOf(agedHead());
     commandOf("manager")
@@ -108,5 +110,14 @@ class ProducedContractTest {
     measure("fitter.north", number, "535", "535").statusCode(200);
     months.pass(idOf(number), 14);
     return number;
+  }
+
+  private static void correct(String number, Map<String, Object> correction) {
+    commandOf("fitter.south")
+        .contentType("application/json")
+        .body(correction)
+        .post("/api/players/" + number + "/corrections")
+        .then()
+        .statusCode(200);
   }
 }
