@@ -84,6 +84,11 @@ public class CorrectionRow extends PanacheEntityBase {
     return HeadRow.DATE.format(measuredAt);
   }
 
+  /** Heads that do not count any more, newest first. */
+  static List<CorrectionRow> withdrawn(UUID player) {
+    return list("player = ?1 and withdrawn order by version desc", player);
+  }
+
   /** Oldest first. */
   static List<CorrectionRow> of(Collection<UUID> players) {
     return list("player in ?1 order by version", players);

@@ -37,8 +37,15 @@ record MeasureForm(
   record Field(String id, String label, String typed, String said, String error, boolean focus) {}
 
   static MeasureForm empty() {
+    return empty("usual");
+  }
+
+  /**
+   * @param hair usual, short, long or braids
+   */
+  static MeasureForm empty(String hair) {
     return new MeasureForm(
-        UuidV7.next(), fields(List.of("", ""), List.of("", ""), 0), "usual", "", false, false);
+        UuidV7.next(), fields(List.of("", ""), List.of("", ""), 0), hair, "", false, false);
   }
 
   static MeasureForm after(Problem problem, UUID commandId, List<String> typed, String hair) {

@@ -35,7 +35,8 @@ public class PlayerPages {
     static native TemplateInstance list(
         List<PlayerView> players, boolean more, List<String> teams, String team, String words);
 
-    static native TemplateInstance one(PlayerView player, List<HeadRow> heads, boolean measured);
+    static native TemplateInstance one(
+        PlayerView player, List<HeadLine> heads, List<CorrectionRow> withdrawn, boolean measured);
   }
 
   @GET
@@ -57,6 +58,10 @@ public class PlayerPages {
   public TemplateInstance one(
       @PathParam("player") String reference, @QueryParam("measured") String measured) {
     PlayerView player = own.one(reference);
-    return Templates.one(player, HeadRow.of(player.player()), measured != null);
+    return Templates.one(
+        player,
+        HeadLine.of(HeadRow.of(player.player())),
+        CorrectionRow.withdrawn(player.player()),
+        measured != null);
   }
 }

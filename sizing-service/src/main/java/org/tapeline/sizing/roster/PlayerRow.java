@@ -6,6 +6,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 
@@ -31,6 +32,10 @@ public class PlayerRow extends PanacheEntityBase {
 
   public String name() {
     return givenName + " " + familyName;
+  }
+
+  static List<PlayerRow> of(Collection<UUID> players) {
+    return list("player in ?1", players);
   }
 
   static List<PlayerRow> search(PlayerSearch search, int most) {
