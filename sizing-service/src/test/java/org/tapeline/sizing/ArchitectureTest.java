@@ -24,7 +24,8 @@ class ArchitectureTest {
   private static final String READING =
       SIZING + "reading\\.(Measurement|Reading|ReadingText|Unit)(\\$.*)?";
   private static final String CHART =
-      SIZING + "chart\\.(ModelName|SizeChart|SizeRange|ChartPublished)(\\$.*)?";
+      SIZING
+          + "chart\\.(ModelName|SizeChart|SizeRange|SizeWord|ChartUnit|ChartCsv|ChartPublished)(\\$.*)?";
   private static final String ADVICE =
       SIZING + "advice\\.(Adviser|ChartLookup|Hair|SizeAdvice|SizeChances)(\\$.*)?";
   private static final String GROWTH =

@@ -1,67 +1,96 @@
 package org.tapeline.sizing.chart;
 
-import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.tapeline.sizing.csv.CsvFile.Row;
 import org.tapeline.sizing.csv.ImportAnswer.RowError;
 import org.tapeline.sizing.units.Millimetres;
 
 /** A row of a chart file that could be read. */
-record ChartLine(Row row, SizeRange range, String unit) {
-  private static final Map<String, Double> UNITS =
-      Map.of("mm", 1.0, "cm", 10.0, "in", Millimetres.PER_INCH);
-  private static final double LEAST_MM = 300;
-  private static final double MOST_MM = 750;
+record ChartLine(Row row, SizeRange range, ChartUnit unit, SizeWord word) {
+  private static final double LEAST_MM = 380;
+  private static final double MOST_MM = 680;
+  private static final double WIDEST_MM = 80;
+
+  /** Far below what a tape shows, so that a conversion from inches does not make a fault. */
+  static final double NOTHING_MM = 1e-6;
+
+  private static final String HEADS =
+      "Heads measure 380 to 680 mm (38 to 68 cm, 15 to 26 3/4 in). ";
 
   /** Adds what is wrong to the errors; empty when something was. */
   static Optional<ChartLine> of(Row row, List<RowError> errors) {
-    Optional<RowError> wrong = wrong(row);
-    if (wrong.isPresent()) {
-      errors.add(wrong.get());
-      return Optional.empty();
-    }
-    Millimetres from = length(row, "from").orElseThrow();
-    Millimetres to = length(row, "to").orElseThrow();
-    return Optional.of(
-        new ChartLine(row, new SizeRange(row.get("size"), from, to), row.get("unit")));
-  }
-
-  private static Optional<RowError> wrong(Row row) {
+    List<RowError> wrong = new ArrayList<>();
     if (!row.get("model").matches("[a-z0-9-]{1,30}")) {
-      return Optional.of(row.error("model", "Needed: small letters, digits and hyphens."));
+      wrong.add(row.error("model", "Needed: small letters, digits and hyphens, as in model-a."));
     }
-    if (!row.get("size").matches("[a-z0-9-]{1,30}")) {
-      return Optional.of(row.error("size", "Needed, such as youth-medium."));
+    Optional<SizeWord> word = word(row, wrong);
+    Optional<ChartUnit> unit = ChartUnit.of(row.get("unit"));
+    if (unit.isEmpty()) {
+      wrong.add(row.error("unit", "Write one of mm, cm and in."));
     }
-    if (!UNITS.containsKey(row.get("unit"))) {
-      return Optional.of(row.error("unit", "One of mm, cm and in."));
+    // Without the unit it still shows whether something is a number.
+    ChartUnit read = unit.orElse(ChartUnit.MILLIMETRE);
+    Optional<Millimetres> from = length(row, "from", read, wrong);
+    Optional<Millimetres> to = length(row, "to", read, wrong);
+    if (unit.isPresent() && from.isPresent() && to.isPresent()) {
+      wrongRange(row, from.get(), to.get(), read).ifPresent(wrong::add);
     }
-    for (String end : List.of("from", "to")) {
-      if (length(row, end).isEmpty()) {
-        return Optional.of(row.error(end, "Needed: a number with a decimal point."));
-      }
-    }
-    return wrongRange(
-        row, length(row, "from").orElseThrow().value(), length(row, "to").orElseThrow().value());
-  }
-
-  private static Optional<RowError> wrongRange(Row row, double from, double to) {
-    if (from >= to) {
-      return Optional.of(row.error("to", "Must be above the start of the range."));
-    }
-    return from < LEAST_MM || to > MOST_MM
-        ? Optional.of(row.error("unit", "No head measures that. Is the unit right?"))
+    errors.addAll(wrong);
+    return wrong.isEmpty()
+        ? Optional.of(
+            new ChartLine(
+                row,
+                new SizeRange(row.get("size"), from.orElseThrow(), to.orElseThrow()),
+                read,
+                word.orElseThrow()))
         : Optional.empty();
   }
 
-  private static Optional<Millimetres> length(Row row, String column) {
-    String text = row.get(column);
-    if (!text.matches("[0-9]{1,4}(\\.[0-9]{1,6})?")) {
-      return Optional.empty();
+  private static Optional<SizeWord> word(Row row, List<RowError> wrong) {
+    Optional<SizeWord> word = SizeWord.of(row.get("size"));
+    if (word.isEmpty()) {
+      String missing = row.get("size").isEmpty() ? "Needed, such as youth-medium. " : "";
+      wrong.add(row.error("size", missing + "Write " + SizeWord.ALLOWED + "."));
     }
-    double factor = UNITS.get(row.get("unit"));
-    return Optional.of(new Millimetres(new BigDecimal(text).doubleValue() * factor));
+    return word;
+  }
+
+  private static Optional<Millimetres> length(
+      Row row, String column, ChartUnit unit, List<RowError> wrong) {
+    Optional<Millimetres> length = unit.read(row.get(column));
+    if (length.isEmpty()) {
+      wrong.add(row.error(column, "Needed: a number with a decimal point, such as 520.5."));
+    }
+    return length;
+  }
+
+  private static Optional<RowError> wrongRange(
+      Row row, Millimetres from, Millimetres to, ChartUnit unit) {
+    if (!isHead(from) && !isHead(to)) {
+      return Optional.of(row.error("unit", HEADS + "Is the unit right? Else correct both ends."));
+    }
+    if (!isHead(from) || !isHead(to)) {
+      String end = isHead(from) ? "to" : "from";
+      return Optional.of(row.error(end, HEADS + "Correct this end of the range."));
+    }
+    if (from.compareTo(to) >= 0) {
+      String start = row.get("from") + " " + unit.code();
+      return Optional.of(
+          row.error("to", "Must be above the start of the range, " + start + ": swap or correct."));
+    }
+    return to.value() - from.value() > WIDEST_MM + NOTHING_MM
+        ? Optional.of(row.error("to", "No size is wider than 80 mm. Correct one of its ends."))
+        : Optional.empty();
+  }
+
+  private static boolean isHead(Millimetres length) {
+    return length.value() >= LEAST_MM - NOTHING_MM && length.value() <= MOST_MM + NOTHING_MM;
+  }
+
+  /** As it stands in the file: {@code Youth medium (520.5 to 556 mm)}. */
+  String said() {
+    return range.said() + " (" + row.get("from") + " to " + row.get("to") + " " + unit.code() + ")";
   }
 }

@@ -11,4 +11,7 @@ import jakarta.persistence.Table;
 public class ChartRow extends PanacheEntityBase {
   @Id public String model;
   public int version;
+
+  /** In which the chart was written; {@code null} when that is not known. */
+  public String unit;
 }

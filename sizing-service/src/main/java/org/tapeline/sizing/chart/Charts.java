@@ -1,7 +1,9 @@
 package org.tapeline.sizing.chart;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
@@ -31,8 +33,17 @@ public class Charts {
         : Optional.of(((ChartPublished) versions.getLast().data()).chart());
   }
 
+  /** In which unit the charts in force were written; without those of which it is not known. */
+  public Map<String, ChartUnit> units() {
+    Map<String, ChartUnit> units = new HashMap<>();
+    for (ChartRow row : ChartRow.<ChartRow>listAll()) {
+      ChartUnit.of(row.unit).ifPresent(unit -> units.put(row.model, unit));
+    }
+    return units;
+  }
+
   /** Publishes the sizes as a new version, unless they are those in force. True when it did. */
-  public boolean publish(String model, List<SizeRange> sizes, Cause cause) {
+  public boolean publish(String model, ChartUnit unit, List<SizeRange> sizes, Cause cause) {
     Optional<SizeChart> before = newest(model);
     int version = before.map(SizeChart::version).orElse(0) + 1;
     SizeChart chart = new SizeChart(model, version, sizes);
@@ -47,6 +58,7 @@ public class Charts {
       row.model = model;
     }
     row.version = version;
+    row.unit = unit.code();
     row.persist();
     return true;
   }

@@ -7,6 +7,7 @@ import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.sizing.chart.ChartImport;
+import org.tapeline.sizing.chart.Charts;
 import org.tapeline.sizing.csv.ImportAnswer;
 import org.tapeline.sizing.csv.ImportAnswer.Mode;
 import org.tapeline.sizing.csv.ImportRefused;
@@ -18,10 +19,10 @@ import org.tapeline.sizing.roster.RosterImport;
 public class Imports {
   private final CommandLog commands;
   private final RosterImport roster;
-  private final ChartImport charts;
+  private final Charts charts;
   private final Advising advising;
 
-  Imports(CommandLog commands, RosterImport roster, ChartImport charts, Advising advising) {
+  Imports(CommandLog commands, RosterImport roster, Charts charts, Advising advising) {
     this.commands = commands;
     this.roster = roster;
     this.charts = charts;
@@ -60,7 +61,9 @@ public class Imports {
   }
 
   private ImportAnswer importCharts(String csv, Mode mode, Cause cause) {
-    ImportAnswer answer = charts.run(csv, mode, cause);
+    ImportAnswer answer =
+        ChartImport.run(
+            csv, mode, chart -> charts.publish(chart.model(), chart.unit(), chart.sizes(), cause));
     if (answer.accepted() > 0) {
       advising.adviseAll(cause);
     }
