@@ -87,21 +87,22 @@ public class CorrectionPages {
       @RestForm String confirmed) {
     PlayerView player = own.one(reference);
     UUID id = CommandId.of(commandId);
-    List<String> typed = List.of(text(first), text(second), text(third));
+    String chosen = why == null ? "" : why;
+    MeasureForm.Typed typed = MeasureForm.typed(first, second, third, hair, confirmed);
     try {
       correcting.correct(
           id,
           player.player(),
-          new Correcting.Entry(version, typed, text(why), hair, "yes".equals(confirmed)),
+          new Correcting.Entry(version, typed.readings(), chosen, typed.hair(), typed.confirmed()),
           caller.id());
       // Not seeOther: it would put the root path before a path that has it already.
       return Response.status(Response.Status.SEE_OTHER)
           .header(HttpHeaders.LOCATION, "/sizing/corrections?corrected=yes")
           .build();
     } catch (Problem problem) {
-      MeasureForm form = MeasureForm.after(problem, id, typed, text(hair));
+      MeasureForm form = MeasureForm.after(problem, id, typed);
       return Response.status(problem.status())
-          .entity(page(player, head(player, version), form, text(why), whyError(problem)).render())
+          .entity(page(player, head(player, version), form, chosen, whyError(problem)).render())
           .build();
     }
   }
@@ -121,9 +122,5 @@ public class CorrectionPages {
 
   private static String whyError(Problem problem) {
     return problem.code().equals("why") ? "Choose what was wrong." : "";
-  }
-
-  private static String text(String typed) {
-    return typed == null ? "" : typed.strip();
   }
 }

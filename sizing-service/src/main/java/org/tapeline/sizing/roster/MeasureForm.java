@@ -36,6 +36,23 @@ record MeasureForm(
    */
   record Field(String id, String label, String typed, String said, String error, boolean focus) {}
 
+  /** What came from the form, as it was typed. */
+  record Typed(List<String> readings, String hair, boolean confirmed) {
+    Measuring.Entry entry() {
+      return new Measuring.Entry(readings, confirmed, hair);
+    }
+  }
+
+  /** Fields that did not come are {@code null}. */
+  static Typed typed(String first, String second, String third, String hair, String confirmed) {
+    return new Typed(
+        List.of(text(first), text(second), text(third)), text(hair), "yes".equals(confirmed));
+  }
+
+  private static String text(String typed) {
+    return typed == null ? "" : typed.strip();
+  }
+
   static MeasureForm empty() {
     return empty("usual");
   }
@@ -48,7 +65,8 @@ record MeasureForm(
         UuidV7.next(), fields(List.of("", ""), List.of("", ""), 0), hair, "", false, false);
   }
 
-  static MeasureForm after(Problem problem, UUID commandId, List<String> typed, String hair) {
+  static MeasureForm after(Problem problem, UUID commandId, Typed form) {
+    List<String> typed = form.readings();
     boolean asksForThird = problem.code().equals("third-reading-needed");
     boolean three = asksForThird || !typed.get(2).isBlank();
     List<String> errors = new ArrayList<>();
@@ -58,7 +76,7 @@ record MeasureForm(
     return new MeasureForm(
         commandId,
         fields(typed, errors, asksForThird ? 2 : firstWrong(errors)),
-        hair,
+        form.hair(),
         problem.getMessage(),
         asksForThird,
         CONFIRMED.contains(problem.code()));

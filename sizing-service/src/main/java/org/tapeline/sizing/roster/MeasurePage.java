@@ -14,7 +14,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.tapeline.journal.quarkus.access.Caller;
@@ -62,26 +61,17 @@ public class MeasurePage {
       @RestForm String confirmed) {
     PlayerView player = own.one(reference);
     UUID id = CommandId.of(commandId);
-    List<String> typed = List.of(text(first), text(second), text(third));
+    MeasureForm.Typed typed = MeasureForm.typed(first, second, third, hair, confirmed);
     try {
-      measuring.record(
-          id,
-          player.player(),
-          new Measuring.Entry(typed, "yes".equals(confirmed), hair),
-          caller.id());
+      measuring.record(id, player.player(), typed.entry(), caller.id());
       // Not seeOther: it would put the root path before a path that has it already.
       return Response.status(Response.Status.SEE_OTHER)
           .header(HttpHeaders.LOCATION, "/sizing/players/" + player.player() + "?measured=yes")
           .build();
     } catch (Problem problem) {
       return Response.status(problem.status())
-          .entity(
-              Templates.measure(player, MeasureForm.after(problem, id, typed, text(hair))).render())
+          .entity(Templates.measure(player, MeasureForm.after(problem, id, typed)).render())
           .build();
     }
-  }
-
-  private static String text(String typed) {
-    return typed == null ? "" : typed.strip();
   }
 }

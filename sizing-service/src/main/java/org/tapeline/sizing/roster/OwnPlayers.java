@@ -1,6 +1,7 @@
 package org.tapeline.sizing.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,6 +51,11 @@ class OwnPlayers {
       views.addAll(PlayerView.of(rows.subList(from, to)));
     }
     return views;
+  }
+
+  /** Roster numbers of those whose head was last measured before that, longest ago first. */
+  List<String> waiting(String team, Instant since) {
+    return PlayerRow.waiting(search("", team, ""), since);
   }
 
   List<String> teams() {

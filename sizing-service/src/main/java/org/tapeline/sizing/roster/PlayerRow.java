@@ -5,9 +5,12 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /** A player with personal data; deleted on erasure. */
@@ -42,6 +45,24 @@ public class PlayerRow extends PanacheEntityBase {
     return PlayerRow.<PlayerRow>find(
             search.where() + " order by team, familyName, givenName", search.with())
         .range(0, most - 1)
+        .list();
+  }
+
+  /**
+   * Roster numbers of those whose newest head is older than that: never measured first, then the
+   * oldest measurement.
+   */
+  static List<String> waiting(PlayerSearch search, Instant since) {
+    Map<String, Object> with = new HashMap<>(search.with());
+    with.put("since", since);
+    return find(
+            "select p.number from PlayerRow p left join HeadRow h on h.player = p.player and"
+                + " h.version = (select max(o.version) from HeadRow o where o.player = p.player)"
+                + " where (h.measuredAt is null or h.measuredAt < :since) and "
+                + search.where()
+                + " order by h.measuredAt nulls first, p.team, p.familyName, p.givenName, p.number",
+            with)
+        .project(String.class)
         .list();
   }
 
