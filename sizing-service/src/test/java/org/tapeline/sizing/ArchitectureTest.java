@@ -33,6 +33,7 @@ class ArchitectureTest {
   private static final String STATISTICS = "org\\.apache\\.commons\\.statistics\\..*";
   private static final String MEASURER = SIZING + "measurer\\.(RepeatError|TapeBias)(\\$.*)?";
   private static final String OFFSET = SIZING + "offset\\.OffsetPosterior";
+  private static final String DRAFT = SIZING + "draft\\.(SizeChange|Advised)";
   private static final String PLAYER =
       SIZING
           + "roster\\.(PlayerDecider|PlayerState|PlayerEvent|PlayerCommand|HeadDoubt|CorrectionReason)"
@@ -51,6 +52,10 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule adviceImportsChartsAndLengths =
       coreOf(ADVICE, CHART, OFFSET, UNITS, STATISTICS);
+
+  @ArchTest
+  static final ArchRule whatADraftChangesIsReckonedByTheAdviceItself =
+      coreOf(DRAFT, ADVICE, CHART, OFFSET, UNITS);
 
   @ArchTest
   static final ArchRule growthImportsLengthsAndDistributions = coreOf(GROWTH, UNITS, STATISTICS);

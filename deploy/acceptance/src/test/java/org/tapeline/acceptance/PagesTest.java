@@ -50,6 +50,7 @@ class PagesTest {
     pages.put("measured-player", "/sizing/players/" + player);
     pages.put("measure", "/sizing/players/" + player + "/measure");
     pages.put("charts", "/sizing/charts");
+    pages.put("chart-drafts", "/sizing/charts/drafts");
     pages.put("measurers", "/sizing/measurers");
     pages.put("measure-again", "/sizing/due");
     pages.put("size-mix", "/sizing/size-mix");

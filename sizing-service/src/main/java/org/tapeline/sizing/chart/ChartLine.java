@@ -13,9 +13,6 @@ record ChartLine(Row row, SizeRange range, ChartUnit unit, SizeWord word) {
   private static final double MOST_MM = 680;
   private static final double WIDEST_MM = 80;
 
-  /** Far below what a tape shows, so that a conversion from inches does not make a fault. */
-  static final double NOTHING_MM = 1e-6;
-
   private static final String HEADS =
       "Heads measure 380 to 680 mm (38 to 68 cm, 15 to 26 3/4 in). ";
 
@@ -80,13 +77,14 @@ record ChartLine(Row row, SizeRange range, ChartUnit unit, SizeWord word) {
       return Optional.of(
           row.error("to", "Must be above the start of the range, " + start + ": swap or correct."));
     }
-    return to.value() - from.value() > WIDEST_MM + NOTHING_MM
+    return to.value() - from.value() > WIDEST_MM + SizeRange.NOTHING_MM
         ? Optional.of(row.error("to", "No size is wider than 80 mm. Correct one of its ends."))
         : Optional.empty();
   }
 
   private static boolean isHead(Millimetres length) {
-    return length.value() >= LEAST_MM - NOTHING_MM && length.value() <= MOST_MM + NOTHING_MM;
+    return length.value() >= LEAST_MM - SizeRange.NOTHING_MM
+        && length.value() <= MOST_MM + SizeRange.NOTHING_MM;
   }
 
   /** As it stands in the file: {@code Youth medium (520.5 to 556 mm)}. */

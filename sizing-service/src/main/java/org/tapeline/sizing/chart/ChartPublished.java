@@ -7,25 +7,22 @@ import org.tapeline.sizing.units.Millimetres;
 public record ChartPublished(String model, int version, List<Size> sizes) {
 
   /** A size with its range, millimetres, both ends inclusive. */
-  public record Size(String size, double fromMm, double toMm) {}
+  public record Size(String size, double fromMm, double toMm) {
+    public static Size of(SizeRange range) {
+      return new Size(range.size(), range.from().value(), range.to().value());
+    }
+
+    public SizeRange range() {
+      return new SizeRange(size, new Millimetres(fromMm), new Millimetres(toMm));
+    }
+  }
 
   static ChartPublished of(SizeChart chart) {
     return new ChartPublished(
-        chart.model(),
-        chart.version(),
-        chart.sizes().stream()
-            .map(s -> new Size(s.size(), s.from().value(), s.to().value()))
-            .toList());
+        chart.model(), chart.version(), chart.sizes().stream().map(Size::of).toList());
   }
 
   SizeChart chart() {
-    return new SizeChart(
-        model,
-        version,
-        sizes.stream()
-            .map(
-                s ->
-                    new SizeRange(s.size(), new Millimetres(s.fromMm()), new Millimetres(s.toMm())))
-            .toList());
+    return new SizeChart(model, version, sizes.stream().map(Size::range).toList());
   }
 }

@@ -36,7 +36,7 @@ final class ChartRules {
       ChartLine lower = sorted.get(i - 1);
       ChartLine upper = sorted.get(i);
       double gap = upper.range().from().value() - lower.range().to().value();
-      if (gap > WIDEST_GAP_MM + ChartLine.NOTHING_MM) {
+      if (gap > WIDEST_GAP_MM + SizeRange.NOTHING_MM) {
         String between = lower.said() + " and " + upper.said() + " leave ";
         String check = " mm without a size. Compare both with the helmet maker's chart.";
         warnings.add(upper.row().error("from", between + Math.round(gap) + check));

@@ -3,6 +3,7 @@ package org.tapeline.sizing.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The sizes of a helmet model, from small to large. Gaps between sizes are allowed, overlaps are
@@ -38,7 +39,9 @@ public record SizeChart(String model, int version, List<SizeRange> sizes) {
     return faults;
   }
 
+  /** By words and ranges; what converting between units makes of a number is no difference. */
   public boolean sameSizesAs(SizeChart other) {
-    return sizes.equals(other.sizes);
+    return sizes.size() == other.sizes.size()
+        && IntStream.range(0, sizes.size()).allMatch(i -> sizes.get(i).sameAs(other.sizes.get(i)));
   }
 }

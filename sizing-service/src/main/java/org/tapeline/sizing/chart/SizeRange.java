@@ -12,6 +12,9 @@ import org.tapeline.sizing.units.Millimetres;
  */
 public record SizeRange(String size, Millimetres from, Millimetres to) {
 
+  /** Far below what a tape shows, but above what a conversion from inches adds. */
+  static final double NOTHING_MM = 1e-6;
+
   public SizeRange {
     if (!size.matches("[a-z0-9-]{1,30}")) {
       throw new IllegalArgumentException("Not a size: " + size);
@@ -28,6 +31,13 @@ public record SizeRange(String size, Millimetres from, Millimetres to) {
   /** Whether some head would lie in both. */
   public boolean overlaps(SizeRange other) {
     return from.compareTo(other.to) <= 0 && other.from.compareTo(to) <= 0;
+  }
+
+  /** The same word, and the same ends to a millionth of a millimetre. */
+  public boolean sameAs(SizeRange other) {
+    return size.equals(other.size)
+        && from.apartFrom(other.from).value() < NOTHING_MM
+        && to.apartFrom(other.to).value() < NOTHING_MM;
   }
 
   /** As people say it: {@code Youth medium}. */

@@ -11,6 +11,7 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
+import jakarta.ws.rs.core.Response;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.List;
@@ -19,14 +20,16 @@ import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.sizing.csv.CsvFile;
 import org.tapeline.sizing.csv.ImportAnswer;
 import org.tapeline.sizing.csv.ImportAnswer.Mode;
 import org.tapeline.sizing.csv.ImportRefused;
+import org.tapeline.sizing.importing.Imports.Then;
 
-/** Imports by a page: choose a file, see every row that is wrong. */
+/** Imports by a page: choose a file, see every row that is wrong; charts become drafts first. */
 @Path("/import")
 @RolesAllowed("equipment-manager")
 @Produces(MediaType.TEXT_HTML)
@@ -58,27 +61,31 @@ public class ImportPage {
   @POST
   @Path("/{what:players|charts}")
   @Consumes(MediaType.MULTIPART_FORM_DATA)
-  public TemplateInstance run(
+  public Response run(
       @PathParam("what") String what,
       @RestForm String commandId,
       @RestForm String mode,
       @RestForm("file") FileUpload file)
       throws IOException {
     if (file == null || file.size() == 0) {
-      return Templates.page(
-          UuidV7.next(), what, new Outcome(null, "Choose a file first.", List.of()));
+      return page(what, new Outcome(null, "Choose a file first.", List.of()));
     }
     try {
       String csv = CsvFile.text(Files.readAllBytes(file.uploadedFile()));
-      String json = imports.run(what, CommandId.of(commandId), Mode.of(mode), csv).json();
+      Then then = what.equals("charts") ? Then.DRAFT : Then.PUBLISH;
+      String json = imports.run(what, CommandId.of(commandId), Mode.of(mode), then, csv).json();
       ImportAnswer answer = EventJson.MAPPER.readValue(json, ImportAnswer.class);
-      return Templates.page(UuidV7.next(), what, new Outcome(answer, "", answer.errors()));
+      return then == Then.DRAFT && answer.accepted() > 0 && answer.errors().isEmpty()
+          ? Answers.goTo("/sizing/charts/drafts")
+          : page(what, new Outcome(answer, "", answer.errors()));
     } catch (ImportRefused refused) {
-      return Templates.page(
-          UuidV7.next(), what, new Outcome(null, refused.getMessage(), refused.errors()));
+      return page(what, new Outcome(null, refused.getMessage(), refused.errors()));
     } catch (Problem problem) {
-      return Templates.page(
-          UuidV7.next(), what, new Outcome(null, problem.getMessage(), List.of()));
+      return page(what, new Outcome(null, problem.getMessage(), List.of()));
     }
+  }
+
+  private static Response page(String what, Outcome outcome) {
+    return Response.ok(Templates.page(UuidV7.next(), what, outcome).render()).build();
   }
 }

@@ -17,6 +17,7 @@ import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.sizing.csv.CsvFile;
 import org.tapeline.sizing.csv.ImportAnswer.Mode;
+import org.tapeline.sizing.importing.Imports.Then;
 
 /** Imports by CSV. */
 @Path("/api/import")
@@ -37,10 +38,11 @@ public class ImportResource {
       @PathParam("what") String what,
       @HeaderParam(CommandId.HEADER) String commandId,
       @QueryParam("mode") String mode,
+      @QueryParam("draft") String draft,
       byte[] csv) {
     UUID id = CommandId.of(commandId);
-    Answer answer =
-        imports.run(what, id, Mode.of(mode), CsvFile.text(csv == null ? new byte[0] : csv));
+    String text = CsvFile.text(csv == null ? new byte[0] : csv);
+    Answer answer = imports.run(what, id, Mode.of(mode), Then.of(what, draft), text);
     return Answers.of(id, answer);
   }
 }

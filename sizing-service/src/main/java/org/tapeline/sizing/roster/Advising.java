@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.tapeline.journal.Cause;
 import org.tapeline.sizing.advice.Adviser;
 import org.tapeline.sizing.advice.Hair;
@@ -50,7 +51,10 @@ public class Advising {
     players.handle(new Advise(player, advice), cause.step("advise"));
   }
 
-  /** After charts were published: those whose advice changes are advised anew. */
+  /**
+   * After charts were published: those whose advice changes are advised anew, not those for whom
+   * only the version of the chart is another one.
+   */
   public void adviseAll(Cause cause) {
     List<SizeChart> inForce = charts.inForce();
     Map<String, OffsetPosterior> learned = offsets.inForce();
@@ -58,7 +62,7 @@ public class Advising {
     int changed = 0;
     for (HeadRow head : HeadRow.newestOfAll()) {
       List<SizeAdvice> advice = adviceFor(head, inForce, learned);
-      if (!advice.stream().map(ModelAdvice::of).toList().equals(before.get(head.player))) {
+      if (!saySame(advice, before.getOrDefault(head.player, List.of()))) {
         players.handle(new Advise(head.player, advice), cause.step("advise"));
         if (++changed % PLAYERS_IN_MEMORY == 0) {
           AdviceRow.flush();
@@ -76,6 +80,12 @@ public class Advising {
         new Millimetres(head.valueMm),
         new Millimetres(head.uncertaintyMm),
         Hair.of(head.hair).orElseThrow());
+  }
+
+  private static boolean saySame(List<SizeAdvice> advice, List<ModelAdvice> before) {
+    return advice.size() == before.size()
+        && IntStream.range(0, before.size())
+            .allMatch(i -> ModelAdvice.of(advice.get(i)).saysSameAs(before.get(i)));
   }
 
   /** After fits have shown that a model's chart has to be read otherwise. */

@@ -120,6 +120,19 @@ public sealed interface PlayerEvent {
       chances = chances == null ? List.of() : List.copyOf(chances);
     }
 
+    /** The same for the player, by whichever version of the chart. */
+    boolean saysSameAs(ModelAdvice other) {
+      return equals(
+          new ModelAdvice(
+              other.model,
+              chartVersion,
+              other.size,
+              other.second,
+              other.outcome,
+              other.reason,
+              other.chances));
+    }
+
     static ModelAdvice of(SizeAdvice advice) {
       return new ModelAdvice(
           advice.model(),
