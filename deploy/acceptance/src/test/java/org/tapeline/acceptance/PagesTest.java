@@ -49,6 +49,8 @@ class PagesTest {
     pages.put("measure-list", "/sizing/players");
     pages.put("measured-player", "/sizing/players/" + player);
     pages.put("measure", "/sizing/players/" + player + "/measure");
+    pages.put("measuring-station", "/sizing/station");
+    pages.put("corrections", "/sizing/corrections");
     pages.put("charts", "/sizing/charts");
     pages.put("chart-drafts", "/sizing/charts/drafts");
     pages.put("measurers", "/sizing/measurers");
