@@ -72,9 +72,29 @@ class OpenIdConnectTest {
       assertThat(page.url()).isEqualTo(tapeline.address() + path);
       assertThat(page.locator("header .meta").innerText()).isEqualTo("pat.keeper");
     }
+    everyPageWorksWithNothingInIt(page);
     page.navigate("/sign-out");
     page.navigate("/inventory/stock");
     assertThat(page.url()).as("signed out").startsWith(issuer());
+  }
+
+  /** This Tapeline was started empty. */
+  private static void everyPageWorksWithNothingInIt(Page page) {
+    for (String path :
+        List.of(
+            "/sizing/station",
+            "/sizing/corrections",
+            "/sizing/due",
+            "/sizing/measurers",
+            "/sizing/size-mix",
+            "/sizing/charts",
+            "/sizing/charts/drafts",
+            "/fitting/fit-days",
+            "/fitting/sideline",
+            "/inventory/helmets",
+            "/inventory/restock")) {
+      assertThat(page.navigate(path).status()).as(path).isEqualTo(200);
+    }
   }
 
   @Test
