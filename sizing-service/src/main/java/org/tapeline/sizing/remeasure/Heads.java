@@ -19,6 +19,7 @@ import org.tapeline.sizing.chart.Charts;
 import org.tapeline.sizing.chart.ModelName;
 import org.tapeline.sizing.chart.SizeChart;
 import org.tapeline.sizing.chart.SizeRange;
+import org.tapeline.sizing.growth.Age;
 import org.tapeline.sizing.growth.GrowthReference;
 import org.tapeline.sizing.growth.Outgrowth;
 import org.tapeline.sizing.growth.Projection;
@@ -68,7 +69,12 @@ public class Heads {
     this.risk = risk;
   }
 
-  /** A player's newest head in a size. */
+  /**
+   * A player's newest head in a size.
+   *
+   * @param below share of children of the age and sex with a smaller head when it was measured, 0
+   *     to 1
+   */
   public record Grown(
       UUID player,
       String number,
@@ -78,7 +84,13 @@ public class Heads {
       long version,
       LocalDate measuredOn,
       String size,
+      double below,
       Outgrowth outgrowth) {
+
+    /** Of 1000, so that a rare head is not called the smallest or the largest. */
+    public long ofThousand() {
+      return Math.round(below * 1000);
+    }
 
     public long percent() {
       return Math.round(outgrowth.chance() * 100);
@@ -116,6 +128,8 @@ public class Heads {
 
   /** Empty where there is no size that could be grown out of. */
   private Optional<Grown> grown(Tuple row, Map<String, SizeChart> charts) {
+    Optional<Sex> sex = Sex.of(row.get("sex", String.class));
+    LocalDate birth = row.get("birth", LocalDate.class);
     SizeChart chart = charts.get(row.get("model", String.class));
     String size = row.get("size", String.class);
     if (chart == null) {
@@ -139,14 +153,8 @@ public class Heads {
                     row.get("version", Long.class),
                     on,
                     ModelName.said(chart.model()) + " " + SizeRange.said(size),
-                    Outgrowth.of(
-                        growth,
-                        Sex.of(row.get("sex", String.class)),
-                        row.get("birth", LocalDate.class),
-                        head,
-                        upper,
-                        seasonEnd(),
-                        risk)));
+                    growth.below(sex, Age.years(birth, on), head.head()),
+                    Outgrowth.of(growth, sex, birth, head, upper, seasonEnd(), risk)));
   }
 
   /** Where the next size begins: between two sizes the smaller one is worn. */

@@ -48,7 +48,7 @@ class RemeasureTest {
         .get("/due/" + player)
         .then()
         .statusCode(200)
-        .body(containsString("Measure again on"));
+        .body(containsString("of 1000 of the age"), containsString("Measure again on"));
     months.pass(player, 14);
     try (TestKafka peer = new TestKafka(kafka)) {
       List<Message> asked =
