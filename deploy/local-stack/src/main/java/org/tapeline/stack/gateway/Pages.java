@@ -14,6 +14,7 @@ import java.io.UncheckedIOException;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,8 +56,15 @@ final class Pages {
     }
   }
 
+  /** For who is not known to be signed in. */
   String render(String template, Map<String, Object> data) {
-    return engine.getTemplate(template).data(data).render();
+    return render(template, data, false);
+  }
+
+  private String render(String template, Map<String, Object> data, boolean signedIn) {
+    Map<String, Object> all = new HashMap<>(data);
+    all.put("signedIn", signedIn);
+    return engine.getTemplate(template).data(all).render();
   }
 
   void send(RoutingContext context, String template, Map<String, Object> data) {
@@ -64,7 +72,7 @@ final class Pages {
         .response()
         .putHeader("Content-Type", "text/html; charset=utf-8")
         .putHeader("Cache-Control", "no-store")
-        .end(render(template, data));
+        .end(render(template, data, SignIn.hasCookie(context.request())));
   }
 
   void failed(RoutingContext context) {

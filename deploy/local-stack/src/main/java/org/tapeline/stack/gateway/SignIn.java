@@ -2,9 +2,11 @@ package org.tapeline.stack.gateway;
 
 import io.vertx.core.http.Cookie;
 import io.vertx.core.http.CookieSameSite;
+import io.vertx.core.http.HttpServerRequest;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** Signing in and out. The password is checked by a service; its cookie is good for all four. */
 final class SignIn {
@@ -22,6 +24,15 @@ final class SignIn {
     this.pages = pages;
   }
 
+  /** Only for what a menu shows: whether the cookie is good a service decides. */
+  static boolean hasCookie(HttpServerRequest request) {
+    return cookie(request, name -> name.equals(COOKIE) || name.startsWith(PROVIDED));
+  }
+
+  private static boolean cookie(HttpServerRequest request, Predicate<String> named) {
+    return request.cookies().stream().map(Cookie::getName).anyMatch(named);
+  }
+
   void mount(Router router) {
     router
         .get("/sign-in")
@@ -36,7 +47,7 @@ final class SignIn {
 
   /** Of an identity provider the services' own way out, which ends the session there too. */
   private static void signOut(RoutingContext context) {
-    if (context.request().cookies().stream().anyMatch(c -> c.getName().startsWith(PROVIDED))) {
+    if (cookie(context.request(), name -> name.startsWith(PROVIDED))) {
       context.redirect(PROVIDED_SIGN_OUT);
       return;
     }
