@@ -2,6 +2,7 @@ package org.tapeline.sizing.advice;
 
 import java.util.Locale;
 import java.util.Optional;
+import org.tapeline.sizing.units.Interval95;
 import org.tapeline.sizing.units.Millimetres;
 
 /**
@@ -46,6 +47,6 @@ public enum Hair {
 
   /** The half width of the 95 % interval, with what the hair adds to it. */
   Millimetres widen(Millimetres uncertainty) {
-    return new Millimetres(Math.hypot(uncertainty.value(), 1.959964 * spreadMm));
+    return new Millimetres(Math.hypot(uncertainty.value(), Interval95.halfWidth(spreadMm)));
   }
 }

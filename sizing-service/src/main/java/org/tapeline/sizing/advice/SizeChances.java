@@ -5,6 +5,7 @@ import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.tapeline.sizing.chart.SizeChart;
 import org.tapeline.sizing.chart.SizeRange;
+import org.tapeline.sizing.units.Interval95;
 import org.tapeline.sizing.units.Millimetres;
 
 /**
@@ -16,8 +17,6 @@ import org.tapeline.sizing.units.Millimetres;
  * @param above the chance that it is too large
  */
 public record SizeChances(List<Chance> sizes, double below, double above) {
-  private static final double HALF_WIDTH_95 = 1.959964;
-
   /** So that a tape without any error still has a distribution, mm. */
   private static final double LEAST_SPREAD_MM = 1e-6;
 
@@ -32,7 +31,7 @@ public record SizeChances(List<Chance> sizes, double below, double above) {
    * @param uncertainty half the width of the 95 % interval around the head, normal
    */
   static SizeChances of(SizeChart chart, Millimetres head, Millimetres uncertainty) {
-    double spread = Math.max(uncertainty.value() / HALF_WIDTH_95, LEAST_SPREAD_MM);
+    double spread = Math.max(Interval95.spread(uncertainty.value()), LEAST_SPREAD_MM);
     return of(chart, NormalDistribution.of(head.value(), spread));
   }
 
@@ -41,8 +40,7 @@ public record SizeChances(List<Chance> sizes, double below, double above) {
     List<Chance> sizes = new ArrayList<>();
     for (int i = 0; i < ranges.size(); i++) {
       double from = ranges.get(i).from().value();
-      boolean last = i + 1 == ranges.size();
-      double to = last ? ranges.get(i).to().value() : ranges.get(i + 1).from().value();
+      double to = chart.endOf(i).value();
       sizes.add(new Chance(ranges.get(i).size(), head.probability(from, to)));
     }
     return new SizeChances(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.tapeline.sizing.units.Millimetres;
 
 /**
  * The sizes of a helmet model, from small to large. Gaps between sizes are allowed, overlaps are
@@ -43,5 +44,14 @@ public record SizeChart(String model, int version, List<SizeRange> sizes) {
   public boolean sameSizesAs(SizeChart other) {
     return sizes.size() == other.sizes.size()
         && IntStream.range(0, sizes.size()).allMatch(i -> sizes.get(i).sameAs(other.sizes.get(i)));
+  }
+
+  /**
+   * Where the size at this place, counted from the smallest at 0, gives way to the next: a head
+   * between two sizes is for the smaller one (common practice, no published source). The end of the
+   * largest size is that of the chart.
+   */
+  public Millimetres endOf(int size) {
+    return size + 1 < sizes.size() ? sizes.get(size + 1).from() : sizes.get(size).to();
   }
 }

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.sizing.units.Interval95;
 
 /**
  * A head as it was measured before a fit.
@@ -13,8 +14,6 @@ import java.util.UUID;
  * @param spreadMm standard deviation of the measurement
  */
 record MeasuredHead(double mm, double spreadMm) {
-  private static final double HALF_WIDTH_95 = 1.959964;
-
   static Optional<MeasuredHead> before(EntityManager entities, UUID player, Instant at) {
     @SuppressWarnings("unchecked")
     List<Tuple> rows =
@@ -31,6 +30,6 @@ record MeasuredHead(double mm, double spreadMm) {
         .map(
             row ->
                 new MeasuredHead(
-                    row.get("mm", Double.class), row.get("pm", Double.class) / HALF_WIDTH_95));
+                    row.get("mm", Double.class), Interval95.spread(row.get("pm", Double.class))));
   }
 }

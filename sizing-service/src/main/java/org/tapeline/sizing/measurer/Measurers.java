@@ -39,10 +39,12 @@ public class Measurers {
     }
   }
 
+  /** What the pairs of the newest heads of a measurer say. */
+  private record Pairs(RepeatError error, long thirds) {}
+
   /** Of the newest heads of a measurer. */
   public RepeatError repeatError(String by) {
-    Object[] row = pairs(by);
-    return new RepeatError(((Number) row[0]).longValue(), ((Number) row[1]).doubleValue());
+    return pairs(by).error();
   }
 
   /** All who measured within the last year, those first whose work needs a look. */
@@ -55,20 +57,23 @@ public class Measurers {
                     + " where measured_at > current_timestamp - interval '1 year' order by 1")
             .getResultList()) {
       String id = (String) by;
-      all.add(
-          new Measurer(
-              id, repeatError(id), ((Number) pairs(id)[2]).longValue(), tapes.bias(id, HEADS)));
+      Pairs pairs = pairs(id);
+      all.add(new Measurer(id, pairs.error(), pairs.thirds(), tapes.bias(id, HEADS)));
     }
     all.sort(Comparator.comparing(Measurer::inOrder));
     return all;
   }
 
-  private Object[] pairs(String by) {
-    return (Object[])
-        entities
-            .createNativeQuery(PAIRS)
-            .setParameter(1, by)
-            .setParameter(2, HEADS)
-            .getSingleResult();
+  private Pairs pairs(String by) {
+    Object[] row =
+        (Object[])
+            entities
+                .createNativeQuery(PAIRS)
+                .setParameter(1, by)
+                .setParameter(2, HEADS)
+                .getSingleResult();
+    return new Pairs(
+        new RepeatError(((Number) row[0]).longValue(), ((Number) row[1]).doubleValue()),
+        ((Number) row[2]).longValue());
   }
 }

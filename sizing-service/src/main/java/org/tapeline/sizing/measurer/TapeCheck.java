@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.tapeline.sizing.growth.Age;
 import org.tapeline.sizing.growth.GrowthReference;
 import org.tapeline.sizing.growth.Sex;
+import org.tapeline.sizing.units.Interval95;
 import org.tapeline.sizing.units.Millimetres;
 
 /** Compares a measurer's heads with those that others recorded. */
@@ -20,8 +21,6 @@ import org.tapeline.sizing.units.Millimetres;
 class TapeCheck {
   /** How unevenly children grow within half a year, mm: an assumption, no source. */
   private static final double GROWTH_SPREAD_MM = 1.5;
-
-  private static final double HALF_WIDTH_95 = 1.959964;
 
   /** Fewer heads of others say nothing about where the association lies. */
   private static final int FEWEST_OTHERS = 20;
@@ -102,7 +101,7 @@ class TapeCheck {
   }
 
   private static double variance(double plusMinus) {
-    return Math.pow(plusMinus / HALF_WIDTH_95, 2);
+    return Math.pow(Interval95.spread(plusMinus), 2);
   }
 
   @SuppressWarnings("unchecked")

@@ -11,7 +11,7 @@ import java.util.List;
  */
 public record CountDistribution(int least, double[] chances) {
   /** Below the rounding of a double beside 1. */
-  private static final double NEGLIGIBLE = 1e-18;
+  static final double NEGLIGIBLE = 1e-18;
 
   static final CountDistribution NONE = new CountDistribution(0, new double[] {1});
 

@@ -66,14 +66,16 @@ public class Forecasts {
    * @throws Problem when a value is not one to reckon with
    */
   public List<Forecast> of(Question question) {
+    return of(question, charts.inForce());
+  }
+
+  private List<Forecast> of(Question question, List<SizeChart> wanted) {
     check(question);
     LocalDate today = LocalDate.now(clock);
     LocalDate day = question.day() == null ? today : question.day();
     Roster.OnDay onDay = roster.on(day);
     OwnHeads own = OwnHeads.of(onDay.own());
-    return charts.inForce().stream()
-        .map(chart -> of(chart, day, onDay, own, question.costs()))
-        .toList();
+    return wanted.stream().map(chart -> of(chart, day, onDay, own, question.costs())).toList();
   }
 
   private Forecast of(
@@ -90,11 +92,11 @@ public class Forecasts {
         "publish-size-mix/" + model,
         question,
         () -> {
-          Forecast forecast =
-              of(question).stream()
-                  .filter(f -> f.model().equals(model))
-                  .findFirst()
+          SizeChart chart =
+              charts
+                  .newest(model)
                   .orElseThrow(() -> Problem.notFound("No chart of " + model + " is published."));
+          Forecast forecast = of(question, List.of(chart)).getFirst();
           StreamName stream = StreamName.of("forecast", model, model);
           journal.append(
               stream,

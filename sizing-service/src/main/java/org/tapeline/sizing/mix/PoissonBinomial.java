@@ -5,8 +5,6 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /** How many of independent chances come true: exact, by convolution. */
 final class PoissonBinomial {
-  private static final double NEGLIGIBLE = 1e-18;
-
   /** Beyond so many standard deviations and counts more nothing is left worth keeping. */
   private static final double FAR_SPREADS = 10;
 
@@ -25,10 +23,10 @@ final class PoissonBinomial {
         counts[k] = counts[k] * (1 - p) + counts[k - 1] * p;
       }
       counts[from] *= 1 - p;
-      while (from < to && counts[from] < NEGLIGIBLE) {
+      while (from < to && counts[from] < CountDistribution.NEGLIGIBLE) {
         counts[from++] = 0;
       }
-      while (to > from && counts[to] < NEGLIGIBLE) {
+      while (to > from && counts[to] < CountDistribution.NEGLIGIBLE) {
         to--;
       }
     }

@@ -14,6 +14,7 @@ import org.tapeline.sizing.growth.Age;
 import org.tapeline.sizing.growth.GrowthReference;
 import org.tapeline.sizing.growth.Projection;
 import org.tapeline.sizing.growth.Sex;
+import org.tapeline.sizing.units.Interval95;
 import org.tapeline.sizing.units.Millimetres;
 
 /** The players of the roster as the size mix counts them on a day. */
@@ -22,7 +23,6 @@ class Roster {
   /** Measured longer ago than this before the day that counts, a head is called stale. */
   private static final int STALE_DAYS = 365;
 
-  private static final double HALF_WIDTH_95 = 1.959964;
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
   private static final String PLAYERS =
       """
@@ -76,7 +76,7 @@ class Roster {
   private static Projection.Measured measured(Tuple row) {
     return new Projection.Measured(
         new Millimetres(row.get("mm", Double.class)),
-        row.get("pm", Double.class) / HALF_WIDTH_95,
+        Interval95.spread(row.get("pm", Double.class)),
         row.get("at", Instant.class).atZone(ZoneOffset.UTC).toLocalDate());
   }
 

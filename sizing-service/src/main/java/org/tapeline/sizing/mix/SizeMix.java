@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.tapeline.sizing.chart.SizeChart;
-import org.tapeline.sizing.chart.SizeRange;
 import org.tapeline.sizing.growth.GrowthReference;
 import org.tapeline.sizing.growth.Sex;
 import org.tapeline.sizing.units.Millimetres;
@@ -129,11 +128,7 @@ public final class SizeMix {
     return chart.sizes().get(size).from().value();
   }
 
-  /** A head between two sizes counts for the smaller one. */
   private double to(int size) {
-    List<SizeRange> sizes = chart.sizes();
-    return size + 1 < sizes.size()
-        ? sizes.get(size + 1).from().value()
-        : sizes.get(size).to().value();
+    return chart.endOf(size).value();
   }
 }

@@ -1,6 +1,7 @@
 package org.tapeline.sizing.reading;
 
 import java.util.List;
+import org.tapeline.sizing.units.Interval95;
 import org.tapeline.sizing.units.Millimetres;
 
 /**
@@ -39,8 +40,6 @@ public record Measurement(
 
   /** Largest difference of two readings of a head: WHO MGRS, from memory. */
   public static final Millimetres TOLERANCE = new Millimetres(5);
-
-  private static final double HALF_WIDTH_95 = 1.959964;
 
   /** Variance of the median of three normal values over that of one. */
   private static final double MEDIAN_OF_THREE = 0.44867;
@@ -82,6 +81,6 @@ public record Measurement(
   }
 
   private static Millimetres within(double errorMm, double varianceShare) {
-    return new Millimetres(HALF_WIDTH_95 * errorMm * Math.sqrt(varianceShare));
+    return new Millimetres(Interval95.halfWidth(errorMm * Math.sqrt(varianceShare)));
   }
 }

@@ -24,13 +24,12 @@ import org.tapeline.sizing.growth.GrowthReference;
 import org.tapeline.sizing.growth.Outgrowth;
 import org.tapeline.sizing.growth.Projection;
 import org.tapeline.sizing.growth.Sex;
+import org.tapeline.sizing.units.Interval95;
 import org.tapeline.sizing.units.Millimetres;
 
 /** The newest heads with what growth makes of them. */
 @ApplicationScoped
 public class Heads {
-  private static final double HALF_WIDTH_95 = 1.959964;
-
   /** The size that passed last counts, else the first that is advised. */
   private static final String HEADS =
       """
@@ -139,7 +138,7 @@ public class Heads {
     Projection.Measured head =
         new Projection.Measured(
             new Millimetres(row.get("mm", Double.class)),
-            row.get("pm", Double.class) / HALF_WIDTH_95,
+            Interval95.spread(row.get("pm", Double.class)),
             on);
     return upper(chart, size)
         .map(
@@ -157,12 +156,11 @@ public class Heads {
                     Outgrowth.of(growth, sex, birth, head, upper, seasonEnd(), risk)));
   }
 
-  /** Where the next size begins: between two sizes the smaller one is worn. */
   private static Optional<Millimetres> upper(SizeChart chart, String size) {
     List<SizeRange> sizes = chart.sizes();
     for (int i = 0; i < sizes.size(); i++) {
       if (sizes.get(i).size().equals(size)) {
-        return Optional.of(i + 1 < sizes.size() ? sizes.get(i + 1).from() : sizes.get(i).to());
+        return Optional.of(chart.endOf(i));
       }
     }
     return Optional.empty();
