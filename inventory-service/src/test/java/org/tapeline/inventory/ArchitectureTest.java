@@ -2,16 +2,13 @@ package org.tapeline.inventory;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.tapeline.testkit.Cores.coreOf;
+import static org.tapeline.testkit.Cores.haveNoComponentLike;
 
-import com.tngtech.archunit.base.DescribedPredicate;
-import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
-import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
-import com.tngtech.archunit.lang.ConditionEvents;
-import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.util.regex.Pattern;
 
 /** Rules that match nothing fail: ArchUnit's default, which archunit.properties must not change. */
@@ -52,7 +49,7 @@ class ArchitectureTest {
           .haveNameMatching(OURS + ".*Event\\$.*")
           .and()
           .areRecords()
-          .should(haveNoComponentThatCouldHoldPersonalData());
+          .should(haveNoComponentLike(PERSONAL));
 
   @ArchTest
   static final ArchRule nobodyReadsAnotherServicesCode =
@@ -67,35 +64,4 @@ class ArchitectureTest {
       noClasses()
           .should()
           .resideInAnyPackage("..util..", "..common..", "..impl..", "..dto..", "..mapper..");
-
-  private static ArchRule coreOf(String core) {
-    String allowed = "java\\..*|" + core;
-    return classes()
-        .that()
-        .haveNameMatching(core)
-        .should()
-        .onlyDependOnClassesThat(
-            DescribedPredicate.describe(
-                "are named " + allowed,
-                (JavaClass type) ->
-                    type.getBaseComponentType().isPrimitive()
-                        || type.getBaseComponentType().getName().matches(allowed)));
-  }
-
-  private static ArchCondition<JavaClass> haveNoComponentThatCouldHoldPersonalData() {
-    return new ArchCondition<>("have no component that could hold personal data") {
-      @Override
-      public void check(JavaClass event, ConditionEvents events) {
-        event
-            .getFields()
-            .forEach(
-                field -> {
-                  boolean personal =
-                      PERSONAL.matcher(field.getName()).matches()
-                          || PERSONAL.matcher(field.getRawType().getSimpleName()).matches();
-                  events.add(new SimpleConditionEvent(field, !personal, field.getFullName()));
-                });
-      }
-    };
-  }
 }

@@ -3,16 +3,13 @@ package org.tapeline.notify;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.tapeline.testkit.Cores.areNamed;
+import static org.tapeline.testkit.Cores.haveNoComponentLike;
 
-import com.tngtech.archunit.base.DescribedPredicate;
-import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
-import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
-import com.tngtech.archunit.lang.ConditionEvents;
-import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.util.regex.Pattern;
 import org.tapeline.notify.notice.NoticeEvent;
 
@@ -80,7 +77,7 @@ class ArchitectureTest {
           .areAssignableTo(NoticeEvent.class)
           .and()
           .areRecords()
-          .should(haveNoComponentThatCouldHoldPersonalData());
+          .should(haveNoComponentLike(PERSONAL));
 
   @ArchTest
   static final ArchRule featuresDoNotGoInCircles =
@@ -93,31 +90,4 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage(
               "org.tapeline.sizing..", "org.tapeline.fitting..", "org.tapeline.inventory..");
-
-  /** By the type itself or, for an array, by that of its elements; primitives are always fine. */
-  private static DescribedPredicate<JavaClass> areNamed(String pattern) {
-    return DescribedPredicate.describe(
-        "are named " + pattern,
-        type -> {
-          JavaClass element = type.getBaseComponentType();
-          return element.isPrimitive() || element.getName().matches(pattern);
-        });
-  }
-
-  private static ArchCondition<JavaClass> haveNoComponentThatCouldHoldPersonalData() {
-    return new ArchCondition<>("have no component that could hold personal data") {
-      @Override
-      public void check(JavaClass event, ConditionEvents events) {
-        event
-            .getFields()
-            .forEach(
-                field -> {
-                  boolean personal =
-                      PERSONAL.matcher(field.getName()).matches()
-                          || PERSONAL.matcher(field.getRawType().getSimpleName()).matches();
-                  events.add(new SimpleConditionEvent(field, !personal, field.getFullName()));
-                });
-      }
-    };
-  }
 }
