@@ -67,7 +67,8 @@ public class FitSessionPage {
   @POST
   public Response open(@RestForm String commandId, @RestForm String player) {
     UUID id = CommandId.of(commandId);
-    Answer answer = desk.open(id, new SessionBody.Open(player, null));
+    Answer answer =
+        desk.open(id, new SessionBody.Open(player, null, Optional.empty(), Optional.empty()));
     return Answers.goTo("/fitting/sessions/" + sessionOf(answer));
   }
 
@@ -104,7 +105,8 @@ public class FitSessionPage {
         session,
         null,
         "helmet",
-        () -> desk.tryHelmet(id, session, new SessionBody.Helmet(tag, sizeLabel)));
+        () ->
+            desk.tryHelmet(id, session, new SessionBody.Helmet(tag, sizeLabel, Optional.empty())));
   }
 
   /**
@@ -123,7 +125,12 @@ public class FitSessionPage {
         fails ? Optional.of(answer.substring(FAIL.length())) : Optional.empty();
     SessionBody.Answered body =
         new SessionBody.Answered(
-            check, fails ? "fail" : answer, Optional.empty(), finding, Optional.empty());
+            check,
+            fails ? "fail" : answer,
+            Optional.empty(),
+            finding,
+            Optional.empty(),
+            Optional.empty());
     return then(session, fails ? check : null, null, () -> desk.check(id, session, body));
   }
 
@@ -141,7 +148,9 @@ public class FitSessionPage {
         session,
         check,
         null,
-        () -> desk.adjust(id, session, new SessionBody.Adjusted(check, remedy, part)));
+        () ->
+            desk.adjust(
+                id, session, new SessionBody.Adjusted(check, remedy, part, Optional.empty())));
   }
 
   @POST
@@ -161,7 +170,10 @@ public class FitSessionPage {
                 id,
                 session,
                 new SessionBody.Passed(
-                    SessionScreens.celsius(airCelsius), Optional.ofNullable(hair), List.of())));
+                    SessionScreens.celsius(airCelsius),
+                    Optional.ofNullable(hair),
+                    List.of(),
+                    Optional.empty())));
   }
 
   @POST
@@ -169,7 +181,10 @@ public class FitSessionPage {
   public Response fail(@PathParam("session") UUID session, @RestForm String commandId) {
     UUID id = CommandId.of(commandId);
     return then(
-        session, null, "fail", () -> desk.fail(id, session, new SessionBody.Failed(List.of())));
+        session,
+        null,
+        "fail",
+        () -> desk.fail(id, session, new SessionBody.Failed(List.of(), Optional.empty())));
   }
 
   @POST
@@ -178,7 +193,10 @@ public class FitSessionPage {
       @PathParam("session") UUID session, @RestForm String commandId, @RestForm String why) {
     UUID id = CommandId.of(commandId);
     return then(
-        session, null, null, () -> desk.abandon(id, session, new SessionBody.Abandoned(why)));
+        session,
+        null,
+        null,
+        () -> desk.abandon(id, session, new SessionBody.Abandoned(why, Optional.empty())));
   }
 
   /** After a command the next screen, or the same one with what is wrong. */

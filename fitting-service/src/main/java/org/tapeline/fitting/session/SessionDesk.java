@@ -2,6 +2,7 @@ package org.tapeline.fitting.session;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -52,7 +53,7 @@ public class SessionDesk {
           PlayerCopy player = player(text(body.player()));
           String field = text(body.field()).isEmpty() ? player.field : text(body.field());
           mustWorkAt(field);
-          UUID session = DerivedId.from(id, "session");
+          UUID session = opt(body.session()).orElseGet(() -> DerivedId.from(id, "session"));
           FitSessionCommand.Open open =
               new FitSessionCommand.Open(
                   session,
@@ -61,7 +62,7 @@ public class SessionDesk {
                   player.team,
                   caller.id(),
                   advised(player),
-                  clock.instant());
+                  at(body.enteredAt()));
           FitSession now = sessions.handle(session, player.player, open, Cause.command(id));
           return Answer.of(201, SessionView.of(now));
         });
@@ -87,7 +88,7 @@ public class SessionDesk {
     if (size.isEmpty()) {
       throw wrong("sizeLabel", "Read the size on the label inside the shell and enter it.");
     }
-    return new FitSessionCommand.TryHelmet(tag, known(state, tag), size, clock.instant());
+    return new FitSessionCommand.TryHelmet(tag, known(state, tag), size, at(body.enteredAt()));
   }
 
   private Optional<KnownHelmet> known(FitSession state, String tag) {
@@ -122,7 +123,7 @@ public class SessionDesk {
               opt(body.axis()),
               opt(body.finding()),
               opt(body.valueMm()),
-              clock.instant());
+              at(body.enteredAt()));
         });
   }
 
@@ -134,7 +135,7 @@ public class SessionDesk {
         body,
         state ->
             new FitSessionCommand.Adjust(
-                text(body.check()), text(body.remedy()), opt(body.item()), clock.instant()));
+                text(body.check()), text(body.remedy()), opt(body.item()), at(body.enteredAt())));
   }
 
   Answer pass(UUID id, UUID session, SessionBody.Passed body) {
@@ -149,7 +150,7 @@ public class SessionDesk {
                 body.parts() == null ? List.of() : body.parts(),
                 conditions(state, body),
                 FitSessionRow.lastFailed(state.player()),
-                clock.instant()));
+                at(body.enteredAt())));
   }
 
   private static Conditions conditions(FitSession state, SessionBody.Passed body) {
@@ -173,7 +174,9 @@ public class SessionDesk {
         body,
         state ->
             new FitSessionCommand.Fail(
-                body.needs() == null ? List.of() : body.needs(), sizes(state), clock.instant()));
+                body.needs() == null ? List.of() : body.needs(),
+                sizes(state),
+                at(body.enteredAt())));
   }
 
   /** The sizes of the helmet's model, small to large. */
@@ -187,7 +190,7 @@ public class SessionDesk {
         session,
         "abandon",
         body,
-        state -> new FitSessionCommand.Abandon(text(body.why()), clock.instant()));
+        state -> new FitSessionCommand.Abandon(text(body.why()), at(body.enteredAt())));
   }
 
   private Answer on(
@@ -230,6 +233,10 @@ public class SessionDesk {
     if (!caller.mayWorkAt(field)) {
       throw Problem.otherField("You do not work at the field " + field + ".");
     }
+  }
+
+  private Instant at(Optional<Instant> entered) {
+    return EnteredAt.of(opt(entered), clock.instant());
   }
 
   private static Object given(Object body) {
