@@ -5,6 +5,7 @@ import jakarta.inject.Singleton;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayCancelled;
 import org.tapeline.fitting.helmet.HelmetEvents;
+import org.tapeline.fitting.part.PartEvents;
 import org.tapeline.fitting.place.PlaceEvents;
 import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
 import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
@@ -14,11 +15,16 @@ import org.tapeline.fitting.refit.WhenReplacementKnownThenBook;
 import org.tapeline.fitting.roster.SizingEvents;
 import org.tapeline.fitting.session.FitSessionEvent.AdjustmentMade;
 import org.tapeline.fitting.session.FitSessionEvent.CheckRecorded;
+import org.tapeline.fitting.session.FitSessionEvent.EntryCorrected;
 import org.tapeline.fitting.session.FitSessionEvent.FitFailed;
 import org.tapeline.fitting.session.FitSessionEvent.FitPassed;
 import org.tapeline.fitting.session.FitSessionEvent.HelmetTried;
+import org.tapeline.fitting.session.FitSessionEvent.PassTakenBack;
+import org.tapeline.fitting.session.FitSessionEvent.RemedyPassedOver;
 import org.tapeline.fitting.session.FitSessionEvent.SessionAbandoned;
 import org.tapeline.fitting.session.FitSessionEvent.SessionOpened;
+import org.tapeline.fitting.session.FitSessionEvent.SessionPaused;
+import org.tapeline.fitting.session.FitSessionEvent.SessionResumed;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
 import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
@@ -40,6 +46,11 @@ public class Wiring {
         .with("fit-passed", 1, FitPassed.class)
         .with("fit-failed", 1, FitFailed.class)
         .with("session-abandoned", 1, SessionAbandoned.class)
+        .with("remedy-passed-over", 1, RemedyPassedOver.class)
+        .with("entry-corrected", 1, EntryCorrected.class)
+        .with("session-paused", 1, SessionPaused.class)
+        .with("session-resumed", 1, SessionResumed.class)
+        .with("pass-taken-back", 1, PassTakenBack.class)
         .with("signed-off", 1, SignedOff.class)
         .with("sign-off-withdrawn", 1, SignOffWithdrawn.class)
         .with("sign-off-lapsed", 1, SignOffLapsed.class)
@@ -56,22 +67,20 @@ public class Wiring {
       SizingEvents sizing,
       PlaceEvents places,
       HelmetEvents helmets,
+      PartEvents parts,
       WhenReplacementKnownThenBook replacements,
       WhenIssueRefusedThenWithdraw refusals) {
     Subscription all = Subscription.named("fitting");
     sizing.declareOn(all);
     helmets.declareOn(all);
     places.declareOn(all);
+    parts.declareOn(all);
     replacements.declareOn(all);
     refusals.declareOn(all);
     return all.ignoring(
         "org.tapeline.inventory.damage-reported.v1",
-        "org.tapeline.inventory.part-used.v1",
-        "org.tapeline.inventory.stock-counted.v1",
-        "org.tapeline.inventory.restock-requested.v1",
         "org.tapeline.inventory.restock-picked.v1",
         "org.tapeline.inventory.restock-shipped.v1",
-        "org.tapeline.inventory.restock-received.v1",
         "org.tapeline.inventory.restock-cancelled.v1");
   }
 }

@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 class ArchitectureTest {
   private static final String OURS = "org\\.tapeline\\.fitting\\.";
   private static final String PROTOCOL =
-      OURS + "protocol\\.(Protocol|Check|Remedy|Otherwise)(\\$.*)?";
+      OURS + "protocol\\.(Protocol|Check|Remedy|Otherwise|Measure|Fittings)(\\$.*)?";
   private static final String NEED = OURS + "session\\.Need(\\$.*)?";
   private static final String PLAN = OURS + "recheck\\.RecheckPlan(\\$.*)?";
   private static final Pattern PERSONAL =
@@ -31,8 +31,9 @@ class ArchitectureTest {
       coreOf(
           OURS
               + "session\\.(FitSession|FitSessionEvent|FitSessionCommand|FitSessionDecider"
-              + "|FitSessionEvolver|CheckRules|HelmetRules|ResultRules|Decision|Need|Needs|Parts)"
-              + "(\\$.*)?",
+              + "|FitSessionEvolver|CheckRules|AdjustRules|PassOverRules|CorrectionRules|HelmetRules"
+              + "|ResultRules|Decision|Need|Needs|Parts|Here|Proposal|RemedyEngine|RemediesLeft"
+              + "|HelmetMoves|EnteredAt)(\\$.*)?",
           PROTOCOL);
 
   @ArchTest static final ArchRule theProtocolIsPure = coreOf(PROTOCOL);
@@ -68,8 +69,8 @@ class ArchitectureTest {
           .should()
           .haveNameMatching(
               OURS
-                  + "(session\\.(FitSessionDecider|FitSessionEvolver|CheckRules|HelmetRules"
-                  + "|ResultRules)|signoff\\.(SignOffDecider|WearRules)"
+                  + "(session\\.(FitSessionDecider|FitSessionEvolver|CheckRules|AdjustRules"
+                  + "|PassOverRules|CorrectionRules|HelmetRules|ResultRules)|signoff\\.(SignOffDecider|WearRules)"
                   + "|refit\\.(RefitDecider|RefitRules)|fitday\\.FitDayDecider)");
 
   @ArchTest

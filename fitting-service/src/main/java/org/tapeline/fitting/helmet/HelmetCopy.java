@@ -12,6 +12,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 
 /** A helmet as inventory tells: made by its receipt, so that model, size and place are known. */
 @Entity
@@ -42,6 +43,19 @@ public class HelmetCopy extends PanacheEntityBase {
    * @param today the day at the field
    */
   public Optional<String> refusalFor(UUID player, LocalDate today) {
+    return refusal(player, today, () -> HelmetReservation.playersOf(tag));
+  }
+
+  /**
+   * The same, for many helmets at once.
+   *
+   * @param keptFor for whom this one is kept
+   */
+  public Optional<String> refusalFor(UUID player, LocalDate today, List<UUID> keptFor) {
+    return refusal(player, today, () -> keptFor);
+  }
+
+  private Optional<String> refusal(UUID player, LocalDate today, Supplier<List<UUID>> keptFor) {
     if (!certifiedOn(today)) {
       return Optional.of(
           "The certification of this helmet ended on "
@@ -49,7 +63,7 @@ public class HelmetCopy extends PanacheEntityBase {
               + ". Put it aside for reconditioning and take another one.");
     }
     return switch (state) {
-      case "available" -> keptForAnother(player);
+      case "available" -> keptForAnother(player, keptFor.get());
       case "issued" ->
           player.equals(holder)
               ? Optional.empty()
@@ -61,8 +75,7 @@ public class HelmetCopy extends PanacheEntityBase {
     };
   }
 
-  private Optional<String> keptForAnother(UUID player) {
-    List<UUID> kept = HelmetReservation.playersOf(tag);
+  private static Optional<String> keptForAnother(UUID player, List<UUID> kept) {
     return kept.isEmpty() || kept.contains(player)
         ? Optional.empty()
         : Optional.of("This helmet is kept for another player. Take another one.");

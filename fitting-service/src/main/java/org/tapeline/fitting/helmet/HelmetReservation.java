@@ -1,5 +1,9 @@
 package org.tapeline.fitting.helmet;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
@@ -7,7 +11,9 @@ import jakarta.persistence.Id;
 import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 
 /**
@@ -40,6 +46,14 @@ public class HelmetReservation extends PanacheEntityBase {
 
   public static void release(UUID refitCase, String tag) {
     deleteById(new Key(refitCase, tag));
+  }
+
+  /** By tag, for those that are kept. */
+  public static Map<String, List<UUID>> playersOf(Collection<String> tags) {
+    return tags.isEmpty()
+        ? Map.of()
+        : HelmetReservation.<HelmetReservation>list("tag in ?1", tags).stream()
+            .collect(groupingBy(row -> row.tag, mapping(row -> row.player, toList())));
   }
 
   static List<UUID> playersOf(String tag) {

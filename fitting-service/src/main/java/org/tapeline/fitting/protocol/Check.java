@@ -13,6 +13,7 @@ import java.util.Optional;
  *     hardware
  * @param source where the check is from, or {@code common practice}
  * @param ways in which it can fail, the most frequent first; never empty
+ * @param measure the length that decides it, for a check that can be measured
  */
 public record Check(
     String id,
@@ -22,7 +23,8 @@ public record Check(
     String axis,
     Severity severity,
     String source,
-    List<Way> ways) {
+    List<Way> ways,
+    Optional<Measure> measure) {
 
   /** What a failed check means. */
   public enum Severity {

@@ -19,8 +19,12 @@ record ProtocolFile(
     int version,
     String title,
     int hoursAnswersHold,
+    List<Remedy.Care> care,
+    Map<String, List<String>> rows,
     List<RemedyLine> remedies,
-    List<CheckLine> checks) {
+    List<CheckLine> checks,
+    Fittings usual,
+    List<ModelLine> models) {
   private static final Set<String> FINDINGS =
       Set.of("loose", "tight", "high", "low", "damaged", "slips", "other");
   private static final Set<String> AXES =
@@ -28,7 +32,20 @@ record ProtocolFile(
           "front-back", "sides", "crown-height", "jaw-left", "jaw-right", "chin-strap", "hardware");
   private static final String CODE = "[a-z0-9][a-z0-9-]{0,59}";
 
-  record RemedyLine(String id, String text, List<String> changes, List<String> items) {}
+  record RemedyLine(
+      String id,
+      String text,
+      List<String> changes,
+      List<String> items,
+      Optional<StepLine> step,
+      Optional<Remedy.Turn> turn,
+      Optional<String> only,
+      Optional<List<String>> care) {}
+
+  /** The next part of a row, up or down. */
+  record StepLine(String slot, String row, int by) {}
+
+  record ModelLine(String model, Set<String> has, Map<String, String> fitted) {}
 
   record CheckLine(
       String id,
@@ -39,7 +56,8 @@ record ProtocolFile(
       String severity,
       List<String> sources,
       List<String> dependsOn,
-      List<WayLine> ways) {}
+      List<WayLine> ways,
+      Optional<Measure> measure) {}
 
   record WayLine(String finding, String said, List<String> remedies, OtherwiseLine otherwise) {}
 
@@ -61,7 +79,12 @@ record ProtocolFile(
             version,
             title,
             hoursAnswersHold,
-            checks.stream().map(line -> check(line, byId)).toList());
+            checks.stream().map(line -> check(line, byId)).toList(),
+            usual,
+            models.stream()
+                .collect(
+                    Collectors.toMap(
+                        ModelLine::model, line -> new Fittings(line.has(), line.fitted()))));
     Set<String> unused = new HashSet<>(byId.keySet());
     protocol.checks().stream()
         .flatMap(c -> c.ways().stream())
@@ -82,7 +105,27 @@ record ProtocolFile(
             .filter(c -> c.dependsOn().stream().anyMatch(line.changes()::contains))
             .map(CheckLine::id)
             .toList();
-    return new Remedy(line.id(), line.text(), voids, line.items());
+    return new Remedy(
+        line.id(),
+        line.text(),
+        voids,
+        line.step().map(this::row).orElse(line.items()),
+        line.step().map(step -> new Remedy.Step(step.slot(), step.by())),
+        line.turn(),
+        line.only(),
+        line.care().orElse(List.of()).stream().map(this::careOf).toList());
+  }
+
+  private List<String> row(StepLine step) {
+    require(rows.containsKey(step.row()), "There is no row of parts " + step.row());
+    return rows.get(step.row());
+  }
+
+  private Remedy.Care careOf(String careId) {
+    return care.stream()
+        .filter(c -> c.id().equals(careId))
+        .findFirst()
+        .orElseThrow(() -> new IllegalArgumentException("There is no care note " + careId));
   }
 
   private static Check check(CheckLine line, Map<String, Remedy> remedies) {
@@ -101,7 +144,8 @@ record ProtocolFile(
         line.axis(),
         Check.Severity.valueOf(constant(line.severity())),
         String.join("; ", line.sources()),
-        line.ways().stream().map(way -> way(line.id(), way, remedies)).toList());
+        line.ways().stream().map(way -> way(line.id(), way, remedies)).toList(),
+        line.measure());
   }
 
   private static Check.Way way(String check, WayLine line, Map<String, Remedy> remedies) {

@@ -71,6 +71,7 @@ public record RefitView(
       case "damage" -> "the helmet is damaged";
       case "hold" -> "the helmet is on hold";
       case "issue-refused" -> "the helmet could not be issued";
+      case "pass-taken-back" -> "the fit check was recorded by mistake";
       case "retired" -> "the helmet is retired";
       default -> why.replace('-', ' ');
     };

@@ -1,11 +1,13 @@
 package org.tapeline.fitting.roster;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
+import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
 
@@ -19,6 +21,10 @@ public class AdvisedSizeCopy extends PanacheEntityBase {
   public String size;
   public String second;
   public String reason;
+
+  /** When it was advised. */
+  @Column(name = "advised_at")
+  public Instant advisedAt;
 
   /** Both together. */
   public record Key(UUID player, String model) implements Serializable {}

@@ -1,5 +1,9 @@
 package org.tapeline.fitting.roster;
 
+import static java.util.stream.Collectors.groupingBy;
+import static java.util.stream.Collectors.mapping;
+import static java.util.stream.Collectors.toList;
+
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
@@ -7,6 +11,7 @@ import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.util.List;
+import java.util.Map;
 
 /** A size of a model and its place in the order from small to large. */
 @Entity
@@ -25,6 +30,12 @@ public class ModelSize extends PanacheEntityBase {
     return ModelSize.<ModelSize>list("model = ?1 order by place", model).stream()
         .map(row -> row.size)
         .toList();
+  }
+
+  /** The sizes of every model, small to large. */
+  public static Map<String, List<String>> byModel() {
+    return ModelSize.<ModelSize>list("order by model, place").stream()
+        .collect(groupingBy(row -> row.model, mapping(row -> row.size, toList())));
   }
 
   /** Every size that a chart knows, once, small to large. */

@@ -45,7 +45,7 @@ public class SizingEvents {
         .on("org.tapeline.sizing.player-enrolled.v1", PlayerEnrolled.class, this::enrolled)
         .on("org.tapeline.sizing.player-moved.v1", PlayerMoved.class, this::moved)
         .on("org.tapeline.sizing.player-left.v1", PlayerLeft.class, this::left)
-        .on("org.tapeline.sizing.size-advised.v1", SizeAdvised.class, (d, e) -> advised(d))
+        .on("org.tapeline.sizing.size-advised.v1", SizeAdvised.class, SizingEvents::advised)
         .on("org.tapeline.sizing.chart-published.v1", ChartPublished.class, (d, e) -> chart(d))
         .ignoring(
             "org.tapeline.sizing.guardian-details.v1",
@@ -98,7 +98,7 @@ public class SizingEvents {
     change.left(d.player(), event);
   }
 
-  private static void advised(SizeAdvised d) {
+  private static void advised(SizeAdvised d, ReceivedEvent event) {
     Set<String> models = d.advice().stream().map(SizeAdvised.Advice::model).collect(toSet());
     AdvisedSizeCopy.of(d.player()).stream()
         .filter(row -> !models.contains(row.model))
@@ -109,6 +109,7 @@ public class SizingEvents {
       row.size = advice.size().orElse(null);
       row.second = advice.second().orElse(null);
       row.reason = advice.reason();
+      row.advisedAt = event.time();
       row.persistAndFlush();
     }
   }

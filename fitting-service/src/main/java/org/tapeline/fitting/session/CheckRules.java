@@ -1,15 +1,10 @@
 package org.tapeline.fitting.session;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.tapeline.fitting.protocol.Check;
 import org.tapeline.fitting.protocol.Protocol;
-import org.tapeline.fitting.protocol.Remedy;
-import org.tapeline.fitting.session.FitSessionCommand.Adjust;
 import org.tapeline.fitting.session.FitSessionCommand.RecordCheck;
-import org.tapeline.fitting.session.FitSessionEvent.AdjustmentMade;
 import org.tapeline.fitting.session.FitSessionEvent.CheckRecorded;
 
 /** Whether an answer or a remedy can be recorded. */
@@ -40,6 +35,14 @@ final class CheckRules {
     if (answer.valueMm().filter(mm -> !(mm >= 0 && mm <= MOST_MM)).isPresent()) {
       return Decision.refused("value", "valueMm", "A length from 0 to 500 mm.");
     }
+    Optional<String> measured =
+        answer.valueMm().flatMap(mm -> check.get().measure().flatMap(m -> m.finding(mm)));
+    if (answer.passed() && measured.isPresent()) {
+      return Decision.refused(
+          "out-of-limits",
+          "valueMm",
+          "That is no pass: " + check.get().measure().get().said() + " passes. Measure again.");
+    }
     if (answer.passed() && state.failed(answer.check()) && check.get().standsUntilMended()) {
       return Decision.refused(
           "not-mended",
@@ -57,41 +60,16 @@ final class CheckRules {
         answer.check(),
         answer.passed() ? "pass" : "fail",
         answer.passed() ? Optional.empty() : answer.axis().or(() -> Optional.of(check.axis())),
-        answer.passed() ? Optional.empty() : answer.finding(),
+        answer.passed() ? Optional.empty() : finding(answer, check),
         answer.valueMm(),
         answer.at());
   }
 
-  static Decision adjust(FitSession state, Adjust adjust, Protocol protocol) {
-    Optional<Remedy> remedy =
-        protocol.check(adjust.check()).flatMap(c -> c.remedy(adjust.remedy()));
-    if (remedy.isEmpty()) {
-      return Decision.refused("remedy-unknown", "remedy", "The check has no such remedy.");
-    }
-    if (!state.failed(adjust.check())) {
-      return Decision.refused("not-failed", "check", "A remedy goes with a check that failed.");
-    }
-    if (state.tried(adjust.check(), adjust.remedy())) {
-      return Decision.refused(
-          "tried-before", "remedy", "That was tried on this helmet before. Try the next remedy.");
-    }
-    List<String> items = remedy.get().items();
-    if (adjust.item().filter(item -> !items.contains(item)).isPresent()) {
-      return Decision.refused(
-          "item",
-          "item",
-          items.isEmpty() ? "This remedy uses no part." : Decision.oneOf(Set.copyOf(items)));
-    }
-    Set<String> voids = new TreeSet<>(remedy.get().voids());
-    voids.add(adjust.check());
-    return Decision.accepted(
-        new AdjustmentMade(
-            state.session(),
-            state.player(),
-            adjust.check(),
-            adjust.remedy(),
-            adjust.item().or(() -> items.stream().findFirst()),
-            List.copyOf(voids),
-            adjust.at()));
+  /** A length says by itself what is wrong. */
+  private static Optional<String> finding(RecordCheck answer, Check check) {
+    return answer
+        .valueMm()
+        .flatMap(mm -> check.measure().flatMap(m -> m.finding(mm)))
+        .or(answer::finding);
   }
 }

@@ -4,13 +4,13 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.UUID;
 
 /**
  * A fit session as its events tell.
  *
  * @param protocolVersion of the protocol with which it was opened; 0 before that
+ * @param fitter who has it in hand
  * @param helmet the helmet on the head
  * @param work what was done on each helmet, by its tag
  */
@@ -24,6 +24,7 @@ public record FitSession(
     String protocol,
     int protocolVersion,
     List<FitSessionEvent.AdvisedSize> advised,
+    Instant openedAt,
     Optional<Helmet> helmet,
     Map<String, Work> work) {
 
@@ -31,6 +32,8 @@ public record FitSession(
   public enum Status {
     NOT_OPENED,
     OPEN,
+    /** Put aside for a while: to be resumed by whoever goes on with it. */
+    PAUSED,
     PASSED,
     FAILED,
     ABANDONED
@@ -43,45 +46,83 @@ public record FitSession(
   public record AnsweredCheck(boolean passed, Optional<String> finding, Instant at) {}
 
   /**
+   * A remedy that was applied, or passed over.
+   *
+   * @param item the part; empty for one that takes none
+   */
+  public record Applied(String check, String remedy, Optional<String> item) {}
+
+  /**
+   * A remedy that is not possible here.
+   *
+   * @param why {@code no-part} or {@code not-possible}
+   */
+  public record PassedOver(Applied remedy, String why) {}
+
+  /**
    * What was done on one helmet.
    *
    * @param answers the answers that count: those given since the last change that touched them
-   * @param tried remedies that were applied, as {@code check/remedy}
-   * @param parts parts that were fitted to it from stock
+   * @param applied remedies in the order in which they were applied
+   * @param passedOver remedies that are not possible here
    */
-  public record Work(Map<String, AnsweredCheck> answers, Set<String> tried, List<String> parts) {
-    static final Work NONE = new Work(Map.of(), Set.of(), List.of());
+  public record Work(
+      Helmet helmet,
+      Map<String, AnsweredCheck> answers,
+      List<Applied> applied,
+      List<PassedOver> passedOver) {
 
     public Work {
       answers = Map.copyOf(answers);
-      tried = Set.copyOf(tried);
-      parts = List.copyOf(parts);
+      applied = List.copyOf(applied);
+      passedOver = List.copyOf(passedOver);
+    }
+
+    static Work on(Helmet helmet) {
+      return new Work(helmet, Map.of(), List.of(), List.of());
+    }
+
+    /** Parts that were fitted from stock. */
+    public List<String> parts() {
+      return applied.stream().flatMap(a -> a.item().stream()).toList();
     }
   }
 
   public static final FitSession NONE =
       new FitSession(
-          Status.NOT_OPENED, null, null, "", "", "", "", 0, List.of(), Optional.empty(), Map.of());
+          Status.NOT_OPENED,
+          null,
+          null,
+          "",
+          "",
+          "",
+          "",
+          0,
+          List.of(),
+          Instant.EPOCH,
+          Optional.empty(),
+          Map.of());
 
   public boolean open() {
     return status == Status.OPEN;
   }
 
-  /** What was done on the helmet on the head; nothing when there is none. */
-  public Work now() {
-    return helmet.map(h -> work.getOrDefault(h.tag(), Work.NONE)).orElse(Work.NONE);
+  /** Neither over nor not begun. */
+  public boolean unfinished() {
+    return status == Status.OPEN || status == Status.PAUSED;
+  }
+
+  /** What was done on the helmet on the head; empty when there is none. */
+  public Optional<Work> now() {
+    return helmet.map(h -> work.getOrDefault(h.tag(), Work.on(h)));
   }
 
   public Map<String, AnsweredCheck> answers() {
-    return now().answers();
+    return now().map(Work::answers).orElse(Map.of());
   }
 
   public List<String> parts() {
-    return now().parts();
-  }
-
-  public boolean tried(String check, String remedy) {
-    return now().tried().contains(check + "/" + remedy);
+    return now().map(Work::parts).orElse(List.of());
   }
 
   public boolean passed(String check) {

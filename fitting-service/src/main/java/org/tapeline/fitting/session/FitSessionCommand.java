@@ -11,6 +11,9 @@ import java.util.UUID;
 public sealed interface FitSessionCommand {
   Instant at();
 
+  /** What is done with a session that is open and in hand. */
+  sealed interface AtWork extends FitSessionCommand {}
+
   /** Begin with a player. */
   record Open(
       UUID session,
@@ -29,7 +32,7 @@ public sealed interface FitSessionCommand {
    * @param sizeLabel the size that the fitter read on the label
    */
   record TryHelmet(String tag, Optional<KnownHelmet> helmet, String sizeLabel, Instant at)
-      implements FitSessionCommand {}
+      implements AtWork {}
 
   /**
    * A helmet as this service knows it.
@@ -52,11 +55,10 @@ public sealed interface FitSessionCommand {
       Optional<String> finding,
       Optional<Double> valueMm,
       Instant at)
-      implements FitSessionCommand {}
+      implements AtWork {}
 
   /** Apply a remedy for a failed check. */
-  record Adjust(String check, String remedy, Optional<String> item, Instant at)
-      implements FitSessionCommand {}
+  record Adjust(String check, String remedy, Optional<String> item, Instant at) implements AtWork {}
 
   /**
    * Call it a fit.
@@ -72,7 +74,7 @@ public sealed interface FitSessionCommand {
       FitSessionEvent.Conditions conditions,
       Optional<Instant> failedElsewhere,
       Instant at)
-      implements FitSessionCommand {}
+      implements AtWork {}
 
   /**
    * Call it no fit.
@@ -80,7 +82,37 @@ public sealed interface FitSessionCommand {
    * @param needs what the re-fit needs; empty to take it from the checks that failed
    * @param sizes the sizes of the helmet's model, small to large
    */
-  record Fail(List<Need> needs, List<String> sizes, Instant at) implements FitSessionCommand {}
+  record Fail(List<Need> needs, List<String> sizes, Instant at) implements AtWork {}
+
+  /**
+   * A remedy is not possible here.
+   *
+   * @param item the part that it would take; empty for the usual one
+   * @param why {@code no-part} or {@code not-possible}
+   */
+  record PassOver(String check, String remedy, Optional<String> item, String why, Instant at)
+      implements AtWork {}
+
+  /**
+   * Take back what was entered by mistake: the answer to a check or, where a remedy is named, the
+   * last application of it.
+   *
+   * @param why code of the reason
+   */
+  record Correct(String check, Optional<String> remedy, String why, Instant at) implements AtWork {}
+
+  /** Take back a pass that was recorded by mistake. */
+  record TakeBackPass(String why, Instant at) implements FitSessionCommand {}
+
+  /** Put the session aside for a while. */
+  record Pause(Instant at) implements AtWork {}
+
+  /**
+   * Go on with it, or take it over.
+   *
+   * @param fitter who goes on
+   */
+  record Resume(String fitter, Instant at) implements FitSessionCommand {}
 
   /** End without a result. */
   record Abandon(String why, Instant at) implements FitSessionCommand {}

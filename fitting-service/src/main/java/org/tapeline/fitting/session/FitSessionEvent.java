@@ -63,6 +63,42 @@ public sealed interface FitSessionEvent {
       implements FitSessionEvent {}
 
   /**
+   * A remedy is not possible here.
+   *
+   * @param item the part that it would have taken
+   * @param why {@code no-part} or {@code not-possible}
+   */
+  record RemedyPassedOver(
+      UUID session,
+      UUID player,
+      String check,
+      String remedy,
+      Optional<String> item,
+      String why,
+      Instant at)
+      implements FitSessionEvent {}
+
+  /**
+   * An entry was a mistake: it no longer counts, and what it had voided stays void.
+   *
+   * @param remedy the remedy that was not applied after all; empty for the check's answer
+   */
+  record EntryCorrected(
+      UUID session, UUID player, String check, Optional<String> remedy, String why, Instant at)
+      implements FitSessionEvent {}
+
+  /** The fitter put the session aside. */
+  record SessionPaused(UUID session, UUID player, Instant at) implements FitSessionEvent {}
+
+  /** A fitter, the same or another, went on with it. */
+  record SessionResumed(UUID session, UUID player, String fitter, Instant at)
+      implements FitSessionEvent {}
+
+  /** A pass was a mistake and is taken back. */
+  record PassTakenBack(UUID session, UUID player, String tag, String why, Instant at)
+      implements FitSessionEvent {}
+
+  /**
    * Conditions at the fit.
    *
    * @param airCelsius air temperature, degrees Celsius

@@ -53,13 +53,14 @@ public class FitSessionPage {
     static native TemplateInstance helmet(
         SessionScreens.Screen screen, List<HelmetChoice> helmets, List<String> sizes);
 
-    static native TemplateInstance check(
-        SessionScreens.Screen screen, SessionScreens.CheckScreen check);
+    static native TemplateInstance check(SessionScreens.Screen screen, CheckScreen check);
 
     static native TemplateInstance pass(SessionScreens.Screen screen);
 
     static native TemplateInstance fail(
         SessionScreens.Screen screen, List<String> failed, List<String> needs);
+
+    static native TemplateInstance aside(SessionScreens.Screen screen, String fitter, boolean open);
 
     static native TemplateInstance result(SessionScreens.Screen screen);
   }
@@ -118,20 +119,27 @@ public class FitSessionPage {
       @PathParam("session") UUID session,
       @PathParam("check") String check,
       @RestForm String commandId,
-      @RestForm String answer) {
+      @RestForm String answer,
+      @RestForm String valueMm) {
     UUID id = CommandId.of(commandId);
     boolean fails = answer != null && answer.startsWith(FAIL);
     Optional<String> finding =
         fails ? Optional.of(answer.substring(FAIL.length())) : Optional.empty();
-    SessionBody.Answered body =
-        new SessionBody.Answered(
-            check,
-            fails ? "fail" : answer,
-            Optional.empty(),
-            finding,
-            Optional.empty(),
-            Optional.empty());
-    return then(session, fails ? check : null, null, () -> desk.check(id, session, body));
+    return then(
+        session,
+        fails ? check : null,
+        null,
+        () ->
+            desk.check(
+                id,
+                session,
+                new SessionBody.Answered(
+                    check,
+                    fails ? "fail" : answer,
+                    Optional.empty(),
+                    finding,
+                    Typed.millimetres(valueMm),
+                    Optional.empty())));
   }
 
   @POST
@@ -154,6 +162,75 @@ public class FitSessionPage {
   }
 
   @POST
+  @Path("/{session}/checks/{check}/passed-over")
+  public Response passOver(
+      @PathParam("session") UUID session,
+      @PathParam("check") String check,
+      @RestForm String commandId,
+      @RestForm String remedy,
+      @RestForm String item,
+      @RestForm String why) {
+    UUID id = CommandId.of(commandId);
+    Optional<String> part = Optional.ofNullable(item).filter(i -> !i.isBlank());
+    return then(
+        session,
+        check,
+        null,
+        () ->
+            desk.passOver(
+                id,
+                session,
+                new SessionBody.PassedOver(check, remedy, part, why, Optional.empty())));
+  }
+
+  @POST
+  @Path("/{session}/checks/{check}/correct")
+  public Response correct(
+      @PathParam("session") UUID session,
+      @PathParam("check") String check,
+      @RestForm String commandId,
+      @RestForm String remedy,
+      @RestForm String why) {
+    UUID id = CommandId.of(commandId);
+    Optional<String> named = Optional.ofNullable(remedy).filter(r -> !r.isBlank());
+    return then(
+        session,
+        check,
+        null,
+        () ->
+            desk.correct(
+                id, session, new SessionBody.Corrected(check, named, why, Optional.empty())));
+  }
+
+  @POST
+  @Path("/{session}/pause")
+  public Response pause(@PathParam("session") UUID session, @RestForm String commandId) {
+    UUID id = CommandId.of(commandId);
+    return then(
+        session, null, null, () -> desk.pause(id, session, new SessionBody.Now(Optional.empty())));
+  }
+
+  @POST
+  @Path("/{session}/resume")
+  public Response resume(@PathParam("session") UUID session, @RestForm String commandId) {
+    UUID id = CommandId.of(commandId);
+    return then(
+        session, null, null, () -> desk.resume(id, session, new SessionBody.Now(Optional.empty())));
+  }
+
+  @POST
+  @Path("/{session}/take-back")
+  public Response takeBack(
+      @PathParam("session") UUID session, @RestForm String commandId, @RestForm String why) {
+    UUID id = CommandId.of(commandId);
+    return then(
+        session,
+        null,
+        null,
+        () -> desk.takeBack(id, session, new SessionBody.Abandoned(why, Optional.empty())));
+  }
+
+  @POST
   @Path("/{session}/pass")
   public Response pass(
       @PathParam("session") UUID session,
@@ -170,7 +247,7 @@ public class FitSessionPage {
                 id,
                 session,
                 new SessionBody.Passed(
-                    SessionScreens.celsius(airCelsius),
+                    Typed.celsius(airCelsius),
                     Optional.ofNullable(hair),
                     List.of(),
                     Optional.empty())));

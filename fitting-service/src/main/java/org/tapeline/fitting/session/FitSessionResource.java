@@ -37,7 +37,7 @@ public class FitSessionResource {
   @GET
   @Path("/{session}")
   public SessionView show(@PathParam("session") UUID session) {
-    return SessionView.of(desk.own(session));
+    return desk.view(desk.own(session));
   }
 
   @POST
@@ -98,5 +98,55 @@ public class FitSessionResource {
       SessionBody.Abandoned body) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, desk.abandon(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/passed-over")
+  public Response passOver(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionBody.PassedOver body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.passOver(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/corrections")
+  public Response correct(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionBody.Corrected body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.correct(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/pause")
+  public Response pause(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionBody.Now body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.pause(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/resume")
+  public Response resume(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionBody.Now body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.resume(id, session, body));
+  }
+
+  @POST
+  @Path("/{session}/take-back")
+  public Response takeBack(
+      @PathParam("session") UUID session,
+      @HeaderParam(CommandId.HEADER) String commandId,
+      SessionBody.Abandoned body) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, desk.takeBack(id, session, body));
   }
 }

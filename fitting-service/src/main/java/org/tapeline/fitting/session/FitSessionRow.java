@@ -5,6 +5,7 @@ import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.UUID;
@@ -23,6 +24,14 @@ public class FitSessionRow extends PanacheEntityBase {
   @Column(name = "ended_at")
   public Instant endedAt;
 
+  /** Since when it is put aside. */
+  @Column(name = "paused_at")
+  public Instant pausedAt;
+
+  /** How long it was put aside in all. */
+  @Column(name = "paused_seconds")
+  public long pausedSeconds;
+
   static void show(FitSession now, Instant at) {
     FitSessionRow row = findById(now.session());
     if (row == null) {
@@ -30,17 +39,28 @@ public class FitSessionRow extends PanacheEntityBase {
       row.session = now.session();
       row.player = now.player();
       row.field = now.field();
-      row.fitter = now.fitter();
       row.at = at;
     }
+    row.fitter = now.fitter();
     row.status = now.status().name();
-    row.endedAt = now.open() ? null : at;
+    row.endedAt = now.unfinished() ? null : at;
+    row.pause(now.status() == FitSession.Status.PAUSED, at);
     row.persistAndFlush();
   }
 
-  /** The newest session of the player that is open. */
+  private void pause(boolean aside, Instant at) {
+    if (aside && pausedAt == null) {
+      pausedAt = at;
+    } else if (!aside && pausedAt != null) {
+      pausedSeconds += Math.max(0, Duration.between(pausedAt, at).toSeconds());
+      pausedAt = null;
+    }
+  }
+
+  /** The newest session of the player that is not over. */
   public static Optional<FitSessionRow> openOf(UUID player) {
-    return find("player = ?1 and status = 'OPEN' order by at desc", player).firstResultOptional();
+    return find("player = ?1 and status in ('OPEN', 'PAUSED') order by at desc", player)
+        .firstResultOptional();
   }
 
   /** When a session of the player last ended without a fit. */

@@ -45,7 +45,7 @@ public class FitSessions {
         FitSession now = state;
         for (FitSessionEvent event : a.events()) {
           now = FitSessionEvolver.evolve(now, event);
-          tell(event, cause);
+          tell(event, now, cause);
         }
         FitSessionRow.show(now, command.at());
         yield now;
@@ -62,11 +62,13 @@ public class FitSessions {
         r.field().isEmpty() ? List.of() : List.of(new FieldError(r.field(), r.sentence())));
   }
 
-  private void tell(FitSessionEvent event, Cause cause) {
+  private void tell(FitSessionEvent event, FitSession now, Cause cause) {
     if (event instanceof FitSessionEvent.FitPassed passed) {
       afterwards.passed(passed, cause);
     } else if (event instanceof FitSessionEvent.FitFailed failed) {
       afterwards.failed(failed, cause);
+    } else if (event instanceof FitSessionEvent.PassTakenBack back) {
+      afterwards.takenBack(back, now.helmet().orElseThrow(), cause);
     }
   }
 

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.tapeline.fitting.protocol.Check;
-import org.tapeline.fitting.protocol.Otherwise;
 import org.tapeline.fitting.protocol.Otherwise.Helmet;
+import org.tapeline.fitting.protocol.Protocol;
 
 /** What a re-fit needs, from the checks that failed. */
 public final class Needs {
@@ -15,17 +15,24 @@ public final class Needs {
 
   /**
    * One helmet at most, and each part once. A part for a helmet that is not worn any more is not
-   * needed: where a helmet is needed it is the only need.
+   * needed: where a helmet is needed it is the only need. A kind of helmet that was on this head
+   * already is named only when there is no other.
    *
    * @param sizes the sizes of the model, small to large
    */
-  public static List<Need> of(FitSession state, List<Check> failed, List<String> sizes) {
+  public static List<Need> of(FitSession state, Protocol protocol, List<String> sizes) {
     Set<Need> parts = new LinkedHashSet<>();
     Set<Helmet> helmets = new LinkedHashSet<>();
-    for (Check check : failed) {
-      Otherwise otherwise = check.otherwise(state.finding(check.id()));
-      otherwise.part().map(Need::part).ifPresent(parts::add);
-      otherwise.helmet().ifPresent(helmets::add);
+    for (Check check : protocol.checks()) {
+      if (state.failed(check.id())) {
+        Optional<Need> part = part(state, check, protocol);
+        part.ifPresent(parts::add);
+        check
+            .otherwise(state.finding(check.id()))
+            .helmet()
+            .filter(h -> part.isEmpty())
+            .ifPresent(helmets::add);
+      }
     }
     // A helmet that is at fault and does not fit either is not replaced by one of its size.
     return helmets.stream()
@@ -35,6 +42,19 @@ public final class Needs {
         .orElse(List.copyOf(parts));
   }
 
+  /** The part that was looked for in vain, else the next one that could help, else the usual. */
+  private static Optional<Need> part(FitSession state, Check check, Protocol protocol) {
+    return RemediesLeft.missing(state, check).stream()
+        .findFirst()
+        .or(
+            () ->
+                RemediesLeft.of(state, check, protocol).stream()
+                    .flatMap(a -> a.item().stream())
+                    .findFirst())
+        .or(() -> check.otherwise(state.finding(check.id())).part())
+        .map(Need::part);
+  }
+
   private static Optional<Need> helmet(FitSession state, Helmet which, List<String> sizes) {
     Optional<FitSession.Helmet> on = state.helmet();
     if (on.isEmpty()) {
@@ -42,16 +62,26 @@ public final class Needs {
     }
     String model = on.get().model();
     int now = sizes.indexOf(on.get().size());
+    Need same = Need.helmet(model, on.get().size());
     Optional<Need> wanted =
         switch (which) {
           case SMALLER -> sized(model, now - 1, now, sizes);
           case LARGER -> sized(model, now + 1, now, sizes);
           case OTHER_MODEL -> Optional.empty();
-          case SAME -> Optional.of(Need.helmet(model, on.get().size()));
+          case SAME -> Optional.of(same);
         };
     return wanted
+        .filter(need -> need.equals(same) || !tried(state, need))
         .or(() -> advisedOfAnotherModel(state, model))
-        .or(() -> Optional.of(Need.helmet(model, on.get().size())));
+        .or(() -> wanted)
+        .or(() -> Optional.of(same));
+  }
+
+  /** Whether a helmet of that kind was on the head in this session. */
+  static boolean tried(FitSession state, Need need) {
+    return state.work().values().stream()
+        .map(FitSession.Work::helmet)
+        .anyMatch(h -> Need.helmet(h.model(), h.size()).equals(need));
   }
 
   /** Where the model ends there is no such size, and nothing is guessed. */
@@ -63,7 +93,8 @@ public final class Needs {
   private static Optional<Need> advisedOfAnotherModel(FitSession state, String model) {
     return state.advised().stream()
         .filter(a -> !a.model().equals(model))
-        .findFirst()
-        .map(a -> Need.helmet(a.model(), a.size()));
+        .map(a -> Need.helmet(a.model(), a.size()))
+        .filter(need -> !tried(state, need))
+        .findFirst();
   }
 }

@@ -35,6 +35,21 @@ final class SessionBody {
   record Adjusted(
       String check, String remedy, Optional<String> item, Optional<Instant> enteredAt) {}
 
+  /** A remedy is not possible here: {@code no-part} or {@code not-possible}. */
+  record PassedOver(
+      String check,
+      String remedy,
+      Optional<String> item,
+      String why,
+      Optional<Instant> enteredAt) {}
+
+  /** Take an answer back, or with a remedy an adjustment. */
+  record Corrected(
+      String check, Optional<String> remedy, String why, Optional<Instant> enteredAt) {}
+
+  /** Nothing but when: pause, resume. */
+  record Now(Optional<Instant> enteredAt) {}
+
   /** Call it a fit; the parts are those in the helmet. */
   record Passed(
       Optional<Double> airCelsius,
@@ -45,6 +60,6 @@ final class SessionBody {
   /** Call it no fit; without needs they follow from the checks that failed. */
   record Failed(List<Need> needs, Optional<Instant> enteredAt) {}
 
-  /** End without a result. */
+  /** End without a result, or take a pass back. */
   record Abandoned(String why, Optional<Instant> enteredAt) {}
 }

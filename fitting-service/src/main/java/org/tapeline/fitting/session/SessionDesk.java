@@ -13,6 +13,7 @@ import java.util.UUID;
 import java.util.function.Function;
 import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.place.Place;
+import org.tapeline.fitting.protocol.Protocols;
 import org.tapeline.fitting.roster.AdvisedSizeCopy;
 import org.tapeline.fitting.roster.ModelSize;
 import org.tapeline.fitting.roster.PlayerCopy;
@@ -34,12 +35,15 @@ public class SessionDesk {
 
   private final CommandLog commands;
   private final FitSessions sessions;
+  private final Protocols protocols;
   private final Caller caller;
   private final Clock clock;
 
-  SessionDesk(CommandLog commands, FitSessions sessions, Caller caller, Clock clock) {
+  SessionDesk(
+      CommandLog commands, FitSessions sessions, Protocols protocols, Caller caller, Clock clock) {
     this.commands = commands;
     this.sessions = sessions;
+    this.protocols = protocols;
     this.caller = caller;
     this.clock = clock;
   }
@@ -64,8 +68,25 @@ public class SessionDesk {
                   advised(player),
                   at(body.enteredAt()));
           FitSession now = sessions.handle(session, player.player, open, Cause.command(id));
-          return Answer.of(201, SessionView.of(now));
+          return Answer.of(201, view(now));
         });
+  }
+
+  SessionView view(FitSession session) {
+    return SessionView.of(session, next(session));
+  }
+
+  Proposal next(FitSession session) {
+    return RemedyEngine.next(session, protocols.inForce(), here(session));
+  }
+
+  /** Whether the caller has it in hand. */
+  boolean inHand(FitSession session) {
+    return session.fitter().equals(caller.id());
+  }
+
+  Here here(FitSession session) {
+    return HereAtField.of(session, today(session));
   }
 
   private static List<AdvisedSize> advised(PlayerCopy player) {
@@ -138,6 +159,55 @@ public class SessionDesk {
                 text(body.check()), text(body.remedy()), opt(body.item()), at(body.enteredAt())));
   }
 
+  Answer passOver(UUID id, UUID session, SessionBody.PassedOver body) {
+    return on(
+        id,
+        session,
+        "pass-over",
+        body,
+        state ->
+            new FitSessionCommand.PassOver(
+                text(body.check()),
+                text(body.remedy()),
+                opt(body.item()),
+                text(body.why()),
+                at(body.enteredAt())));
+  }
+
+  Answer correct(UUID id, UUID session, SessionBody.Corrected body) {
+    return on(
+        id,
+        session,
+        "correct",
+        body,
+        state ->
+            new FitSessionCommand.Correct(
+                text(body.check()), opt(body.remedy()), text(body.why()), at(body.enteredAt())));
+  }
+
+  Answer pause(UUID id, UUID session, SessionBody.Now body) {
+    return on(
+        id, session, "pause", body, state -> new FitSessionCommand.Pause(at(body.enteredAt())));
+  }
+
+  Answer resume(UUID id, UUID session, SessionBody.Now body) {
+    return byAnybody(
+        id,
+        session,
+        "resume",
+        body,
+        state -> new FitSessionCommand.Resume(caller.id(), at(body.enteredAt())));
+  }
+
+  Answer takeBack(UUID id, UUID session, SessionBody.Abandoned body) {
+    return byAnybody(
+        id,
+        session,
+        "take-back",
+        body,
+        state -> new FitSessionCommand.TakeBackPass(text(body.why()), at(body.enteredAt())));
+  }
+
   Answer pass(UUID id, UUID session, SessionBody.Passed body) {
     return on(
         id,
@@ -185,7 +255,7 @@ public class SessionDesk {
   }
 
   Answer abandon(UUID id, UUID session, SessionBody.Abandoned body) {
-    return on(
+    return byAnybody(
         id,
         session,
         "abandon",
@@ -193,7 +263,33 @@ public class SessionDesk {
         state -> new FitSessionCommand.Abandon(text(body.why()), at(body.enteredAt())));
   }
 
+  /** Only whoever has the session in hand works on it: two fitters would undo each other's work. */
   private Answer on(
+      UUID id,
+      UUID session,
+      String name,
+      Object body,
+      Function<FitSession, FitSessionCommand> command) {
+    return byAnybody(
+        id,
+        session,
+        name,
+        body,
+        state -> {
+          if (state.unfinished() && !inHand(state)) {
+            throw new Problem(
+                409,
+                "other-fitter",
+                "Not in your hands",
+                state.fitter() + " has this session in hand. Take it over to go on with it.",
+                List.of());
+          }
+          return command.apply(state);
+        });
+  }
+
+  /** Whoever works at the field. */
+  private Answer byAnybody(
       UUID id,
       UUID session,
       String name,
@@ -207,7 +303,7 @@ public class SessionDesk {
           FitSession state = own(session);
           FitSession now =
               sessions.handle(session, state.player(), command.apply(state), Cause.command(id));
-          return Answer.of(200, SessionView.of(now));
+          return Answer.of(200, view(now));
         });
   }
 

@@ -9,10 +9,12 @@ import java.util.UUID;
 /**
  * A session for programs.
  *
- * @param status open, passed, failed or abandoned
+ * @param status open, paused, passed, failed or abandoned
+ * @param fitter who has it in hand
  * @param tag the helmet on the head; {@code null} for none
  * @param answers the answers that count now, by check: pass or fail
  * @param parts the parts that the adjustments put into the helmet
+ * @param next what is to be done next
  */
 public record SessionView(
     UUID session,
@@ -25,9 +27,10 @@ public record SessionView(
     List<FitSessionEvent.AdvisedSize> advised,
     String tag,
     Map<String, String> answers,
-    List<String> parts) {
+    List<String> parts,
+    ProposalView next) {
 
-  static SessionView of(FitSession s) {
+  static SessionView of(FitSession s, Proposal next) {
     Map<String, String> answers = new TreeMap<>();
     s.answers().forEach((check, answer) -> answers.put(check, answer.passed() ? "pass" : "fail"));
     return new SessionView(
@@ -41,6 +44,7 @@ public record SessionView(
         s.advised(),
         s.helmet().map(FitSession.Helmet::tag).orElse(null),
         answers,
-        s.parts());
+        s.parts(),
+        ProposalView.of(next));
   }
 }

@@ -119,6 +119,7 @@ public final class WearRules {
       case "damage" -> "The helmet is damaged and in quarantine";
       case "hold" -> "The helmet is on hold";
       case "issue-refused" -> "The helmet could not be issued to this player";
+      case "pass-taken-back" -> "The fit check was recorded by mistake";
       case "retired" -> "The helmet is retired";
       case "handed-on" -> "The helmet was fitted to another player";
       case "suspected-concussion" -> "Out of play: a licensed professional decides the return";

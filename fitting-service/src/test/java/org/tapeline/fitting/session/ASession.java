@@ -109,6 +109,12 @@ final class ASession {
     return ((Refused) decision).code();
   }
 
+  static boolean tried(FitSession state, String check, String remedy) {
+    return state.now().stream()
+        .flatMap(work -> work.applied().stream())
+        .anyMatch(a -> a.check().equals(check) && a.remedy().equals(remedy));
+  }
+
   FitSession state() {
     return state;
   }

@@ -27,6 +27,8 @@ import org.tapeline.fitting.protocol.Protocol;
 import org.tapeline.fitting.protocol.Protocols;
 import org.tapeline.fitting.protocol.Remedy;
 import org.tapeline.fitting.session.FitSessionCommand.Adjust;
+import org.tapeline.fitting.session.FitSessionCommand.KnownHelmet;
+import org.tapeline.fitting.session.FitSessionCommand.TryHelmet;
 import org.tapeline.fitting.session.FitSessionEvent.AdjustmentMade;
 
 @DisplayName("A remedy")
@@ -127,7 +129,7 @@ class AdjustmentTest {
     for (Check check : protocol.checks()) {
       for (Check.Way way : check.ways()) {
         for (Remedy remedy : way.remedies()) {
-          ASession session = openedWith(protocol).with(putOn(TAG)).withAllPassed();
+          ASession session = openedWith(protocol).with(putOnUnknownModel()).withAllPassed();
           session.with(failed(check.id(), way.finding())).with(adjust(check.id(), remedy.id()));
           assertThat(session.state().answers())
               .as("%s, %s", check.id(), remedy.id())
@@ -135,6 +137,12 @@ class AdjustmentTest {
         }
       }
     }
+  }
+
+  /** Of which nobody knows what it has: every remedy is possible. */
+  private static TryHelmet putOnUnknownModel() {
+    KnownHelmet helmet = new KnownHelmet(TAG, "model-x", "youth-medium", "NORTH", Optional.empty());
+    return new TryHelmet(TAG, Optional.of(helmet), "youth-medium", AT);
   }
 
   /** Air lifts the shell and so moves the straps with it: common practice, no published source. */

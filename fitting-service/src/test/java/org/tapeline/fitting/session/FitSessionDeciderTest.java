@@ -119,7 +119,15 @@ class FitSessionDeciderTest {
   @DisplayName("takes no pass by another protocol of the same version")
   void otherProtocol() {
     Protocol one = SmallProtocol.version(1);
-    Protocol other = new Protocol("strict", 1, one.title(), one.hoursAnswersHold(), one.checks());
+    Protocol other =
+        new Protocol(
+            "strict",
+            1,
+            one.title(),
+            one.hoursAnswersHold(),
+            one.checks(),
+            one.usual(),
+            one.models());
     assertThat(refusal(allPassed().asked(pass(), other))).isEqualTo("protocol-changed");
   }
 

@@ -1,10 +1,13 @@
 package org.tapeline.fitting.session;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tapeline.fitting.protocol.Check;
 import org.tapeline.fitting.protocol.Check.Severity;
 import org.tapeline.fitting.protocol.Check.Way;
+import org.tapeline.fitting.protocol.Fittings;
 import org.tapeline.fitting.protocol.Otherwise;
 import org.tapeline.fitting.protocol.Protocol;
 import org.tapeline.fitting.protocol.Remedy;
@@ -21,11 +24,17 @@ final class SmallProtocol {
 
   static Protocol version(int version) {
     return new Protocol(
-        "small", version, "Small", HOURS, List.of(screws(), snug(), strap(), nose()));
+        "small",
+        version,
+        "Small",
+        HOURS,
+        List.of(screws(), snug(), strap(), nose()),
+        new Fittings(Set.of(), Map.of()),
+        Map.of());
   }
 
   private static Check screws() {
-    Remedy kit = new Remedy("kit", "Replace it", List.of(SCREWS), List.of("hardware-kit"));
+    Remedy kit = Remedy.once("kit", "Replace it", List.of(SCREWS), List.of("hardware-kit"));
     return check(
         SCREWS,
         "hardware",
@@ -35,8 +44,8 @@ final class SmallProtocol {
   }
 
   private static Check snug() {
-    Remedy more = new Remedy("add-air", "Add air", List.of(SNUG, STRAP), List.of());
-    Remedy less = new Remedy("let-air-out", "Let air out", List.of(SNUG, STRAP), List.of());
+    Remedy more = Remedy.once("add-air", "Add air", List.of(SNUG, STRAP), List.of());
+    Remedy less = Remedy.once("let-air-out", "Let air out", List.of(SNUG, STRAP), List.of());
     return check(
         SNUG,
         "sides",
@@ -46,8 +55,8 @@ final class SmallProtocol {
   }
 
   private static Check strap() {
-    Remedy tighten = new Remedy("tighten", "Tighten", List.of(STRAP), List.of());
-    Remedy swap = new Remedy("new-strap", "Take another", List.of(), List.of("cup-s", "cup-m"));
+    Remedy tighten = Remedy.once("tighten", "Tighten", List.of(STRAP), List.of());
+    Remedy swap = Remedy.once("new-strap", "Take another", List.of(), List.of("cup-s", "cup-m"));
     return check(
         STRAP,
         "chin-strap",
@@ -64,7 +73,16 @@ final class SmallProtocol {
   }
 
   private static Check check(String id, String axis, Severity severity, Way... ways) {
-    return new Check(id, "Is " + id + " right?", "Look", "Yes", axis, severity, "", List.of(ways));
+    return new Check(
+        id,
+        "Is " + id + " right?",
+        "Look",
+        "Yes",
+        axis,
+        severity,
+        "",
+        List.of(ways),
+        Optional.empty());
   }
 
   private static Otherwise helmet(Otherwise.Helmet which) {

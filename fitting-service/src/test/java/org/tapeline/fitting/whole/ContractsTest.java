@@ -130,7 +130,13 @@ class ContractsTest {
     UUID day = fitter.announces(LocalDate.now().plusDays(3).toString(), "17:30", "18:00");
     peers.hears("refit-booked", ada.player());
     fitter.cancels(day);
-    fitter.fits(ada.player(), ada.tag());
+    fitter.takesBackThePass(fitter.fits(ada.player(), ada.tag()));
+    UUID strayed = fitter.opensWith(ada.player(), ada.tag());
+    fitter.pauses(strayed);
+    fitter.resumes(strayed);
+    fitter.findsLoose(strayed);
+    fitter.passesOverAir(strayed);
+    fitter.takesBackTheAnswer(strayed);
     fitter.abandons(fitter.opens(ada.player()));
   }
 }

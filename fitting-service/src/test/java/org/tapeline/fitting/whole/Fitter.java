@@ -96,6 +96,32 @@ final class Fitter {
     return session;
   }
 
+  void pauses(UUID session) {
+    done(200, "/api/sessions/" + session + "/pause", Map.of());
+  }
+
+  void resumes(UUID session) {
+    done(200, "/api/sessions/" + session + "/resume", Map.of());
+  }
+
+  void passesOverAir(UUID session) {
+    done(
+        200,
+        "/api/sessions/" + session + "/passed-over",
+        Map.of("check", "snug", "remedy", "add-air", "why", "not-possible"));
+  }
+
+  void takesBackTheAnswer(UUID session) {
+    done(
+        200,
+        "/api/sessions/" + session + "/corrections",
+        Map.of("check", "snug", "why", "wrong-button"));
+  }
+
+  void takesBackThePass(UUID session) {
+    done(200, "/api/sessions/" + session + "/take-back", Map.of("why", "wrong-player"));
+  }
+
   void abandons(UUID session) {
     done(200, "/api/sessions/" + session + "/abandon", Map.of("why", "weather"));
   }
