@@ -125,6 +125,11 @@ public record FitSession(
     return now().map(Work::parts).orElse(List.of());
   }
 
+  /** Parts that went into any helmet of this session: they are no longer on the shelf. */
+  public List<String> partsUsed() {
+    return work.values().stream().flatMap(done -> done.parts().stream()).toList();
+  }
+
   public boolean passed(String check) {
     return answers().containsKey(check) && answers().get(check).passed();
   }

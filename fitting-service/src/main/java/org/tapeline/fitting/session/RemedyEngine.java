@@ -42,7 +42,7 @@ public final class RemedyEngine {
   }
 
   private static Proposal.Try attempt(FitSession state, Applied a, Here here) {
-    boolean onRecord = a.item().map(item -> here.has(item, state.parts())).orElse(true);
+    boolean onRecord = a.item().map(item -> here.has(item, state.partsUsed())).orElse(true);
     return new Proposal.Try(a.check(), a.remedy(), a.item(), onRecord);
   }
 
