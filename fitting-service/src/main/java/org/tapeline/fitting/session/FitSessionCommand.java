@@ -80,9 +80,9 @@ public sealed interface FitSessionCommand {
    * Call it no fit.
    *
    * @param needs what the re-fit needs; empty to take it from the checks that failed
-   * @param sizes the sizes of the helmet's model, small to large
+   * @param here what is at the field and advised now
    */
-  record Fail(List<Need> needs, List<String> sizes, Instant at) implements AtWork {}
+  record Fail(List<Need> needs, Here here, Instant at) implements AtWork {}
 
   /**
    * A remedy is not possible here.

@@ -17,10 +17,8 @@ public final class Needs {
    * One helmet at most, and each part once. A part for a helmet that is not worn any more is not
    * needed: where a helmet is needed it is the only need. A kind of helmet that was on this head
    * already is named only when there is no other.
-   *
-   * @param sizes the sizes of the model, small to large
    */
-  public static List<Need> of(FitSession state, Protocol protocol, List<String> sizes) {
+  public static List<Need> of(FitSession state, Protocol protocol, Here here) {
     Set<Need> parts = new LinkedHashSet<>();
     Set<Helmet> helmets = new LinkedHashSet<>();
     for (Check check : protocol.checks()) {
@@ -37,7 +35,7 @@ public final class Needs {
     // A helmet that is at fault and does not fit either is not replaced by one of its size.
     return helmets.stream()
         .min(Comparator.comparing(which -> which == Helmet.SAME))
-        .flatMap(which -> helmet(state, which, sizes))
+        .flatMap(which -> helmet(state, which, here))
         .map(List::of)
         .orElse(List.copyOf(parts));
   }
@@ -55,12 +53,13 @@ public final class Needs {
         .map(Need::part);
   }
 
-  private static Optional<Need> helmet(FitSession state, Helmet which, List<String> sizes) {
+  private static Optional<Need> helmet(FitSession state, Helmet which, Here here) {
     Optional<FitSession.Helmet> on = state.helmet();
     if (on.isEmpty()) {
       return Optional.empty();
     }
     String model = on.get().model();
+    List<String> sizes = here.sizesOf(model);
     int now = sizes.indexOf(on.get().size());
     Need same = Need.helmet(model, on.get().size());
     Optional<Need> wanted =
@@ -72,7 +71,7 @@ public final class Needs {
         };
     return wanted
         .filter(need -> need.equals(same) || !tried(state, need))
-        .or(() -> advisedOfAnotherModel(state, model))
+        .or(() -> advisedOfAnotherModel(state, model, here))
         .or(() -> wanted)
         .or(() -> Optional.of(same));
   }
@@ -90,8 +89,8 @@ public final class Needs {
     return exists ? Optional.of(Need.helmet(model, sizes.get(wanted))) : Optional.empty();
   }
 
-  private static Optional<Need> advisedOfAnotherModel(FitSession state, String model) {
-    return state.advised().stream()
+  private static Optional<Need> advisedOfAnotherModel(FitSession state, String model, Here here) {
+    return here.advised().stream()
         .filter(a -> !a.model().equals(model))
         .map(a -> Need.helmet(a.model(), a.size()))
         .filter(need -> !tried(state, need))

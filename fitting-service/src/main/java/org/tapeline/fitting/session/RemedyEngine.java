@@ -60,7 +60,7 @@ public final class RemedyEngine {
     if (attempt.isPresent()) {
       return attempt.get();
     }
-    List<Need> needs = Needs.of(state, protocol, here.sizesOf(state.helmet().get().model()));
+    List<Need> needs = Needs.of(state, protocol, here);
     return RemediesLeft.missing(state, check).isEmpty()
         ? HelmetMoves.after(state, check, needs, here)
         : new Proposal.EndWithoutFit(needs);

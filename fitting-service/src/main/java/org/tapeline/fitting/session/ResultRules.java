@@ -87,7 +87,7 @@ final class ResultRules {
   static Decision fail(FitSession state, Fail fail, Protocol protocol) {
     List<Check> failed = protocol.checks().stream().filter(c -> state.failed(c.id())).toList();
     List<Need> needs =
-        fail.needs().isEmpty() ? Needs.of(state, protocol, fail.sizes()) : fail.needs();
+        fail.needs().isEmpty() ? Needs.of(state, protocol, fail.here()) : fail.needs();
     if (needs.isEmpty()) {
       return Decision.refused(
           "needs-unknown",

@@ -15,7 +15,6 @@ import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.protocol.Protocols;
 import org.tapeline.fitting.roster.AdvisedSizeCopy;
-import org.tapeline.fitting.roster.ModelSize;
 import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.fitting.session.FitSessionCommand.KnownHelmet;
 import org.tapeline.fitting.session.FitSessionEvent.AdvisedSize;
@@ -245,13 +244,8 @@ public class SessionDesk {
         state ->
             new FitSessionCommand.Fail(
                 body.needs() == null ? List.of() : body.needs(),
-                sizes(state),
+                here(state),
                 at(body.enteredAt())));
-  }
-
-  /** The sizes of the helmet's model, small to large. */
-  static List<String> sizes(FitSession state) {
-    return state.helmet().map(h -> ModelSize.of(h.model())).orElse(List.of());
   }
 
   Answer abandon(UUID id, UUID session, SessionBody.Abandoned body) {

@@ -95,7 +95,7 @@ class SessionScreens {
     List<Check> failed =
         protocols.inForce().checks().stream().filter(c -> session.failed(c.id())).toList();
     List<String> needs =
-        Needs.of(session, protocols.inForce(), SessionDesk.sizes(session)).stream()
+        Needs.of(session, protocols.inForce(), desk.here(session)).stream()
             .map(CheckScreen::said)
             .toList();
     return Templates.fail(screen, failed.stream().map(Check::question).toList(), needs);

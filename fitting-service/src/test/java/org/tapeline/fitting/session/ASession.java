@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.fitting.protocol.Check;
@@ -157,7 +158,12 @@ final class ASession {
   }
 
   static Fail fail(Need... needs) {
-    return new Fail(List.of(needs), SIZES, AT);
+    return new Fail(List.of(needs), here(SIZES), AT);
+  }
+
+  static Here here(List<String> sizes) {
+    return new Here(
+        Map.of(), List.of(), Map.of("model-a", sizes), OPEN.advised(), Optional.empty());
   }
 
   static Abandon abandon(String why) {

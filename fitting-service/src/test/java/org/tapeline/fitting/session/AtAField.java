@@ -99,8 +99,8 @@ final class AtAField {
       case Proposal.PutOn p -> Optional.of(putOn(p, at));
       case Proposal.Look p -> Optional.of(answer(p.check(), at));
       case Proposal.Try p -> Optional.of(attempt(p, state, at));
-      case Proposal.MeasureAgain p -> measureOrEnd(p, state, at);
-      case Proposal.EndWithoutFit p -> Optional.of(fail(p.needs(), state, at));
+      case Proposal.MeasureAgain p -> measureOrEnd(p, at);
+      case Proposal.EndWithoutFit p -> Optional.of(fail(p.needs(), at));
       case Proposal.SignOff p -> Optional.of(pass(state, at));
       case Proposal.Resume p -> Optional.of(new FitSessionCommand.Resume("f", at));
       case Proposal.Nothing p -> throw new IllegalStateException("The session is over");
@@ -150,8 +150,7 @@ final class AtAField {
     return stock.getOrDefault(item, 0) - (int) used;
   }
 
-  private Optional<FitSessionCommand> measureOrEnd(
-      Proposal.MeasureAgain p, FitSession state, Instant at) {
+  private Optional<FitSessionCommand> measureOrEnd(Proposal.MeasureAgain p, Instant at) {
     if (random.nextBoolean() && measuredAt.filter(m -> m.isAfter(OPENED)).isEmpty()) {
       advised = advice();
       measuredAt = Optional.of(at);
@@ -160,12 +159,11 @@ final class AtAField {
     return Optional.of(
         p.otherwise().isEmpty()
             ? new FitSessionCommand.Abandon("interrupted", at)
-            : fail(p.otherwise(), state, at));
+            : fail(p.otherwise(), at));
   }
 
-  private FitSessionCommand fail(List<Need> needs, FitSession state, Instant at) {
-    List<String> sizes = state.helmet().map(h -> SIZES.get(h.model())).orElse(List.of());
-    return new FitSessionCommand.Fail(needs, sizes, at);
+  private FitSessionCommand fail(List<Need> needs, Instant at) {
+    return new FitSessionCommand.Fail(needs, here(), at);
   }
 
   private FitSessionCommand pass(FitSession state, Instant at) {

@@ -20,6 +20,7 @@ import static org.tapeline.fitting.session.SmallProtocol.SNUG;
 import static org.tapeline.fitting.session.SmallProtocol.STRAP;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -38,7 +39,14 @@ class FailTest {
   private static final Need OTHER_MODEL = Need.helmet("model-b", "small");
 
   private static List<Need> needs(ASession session, List<String> sizes) {
-    return ((FitFailed) session.event(new Fail(List.of(), sizes, AT))).needs();
+    Here here =
+        new Here(
+            Map.of(),
+            List.of(),
+            Map.of("model-a", sizes),
+            session.state().advised(),
+            Optional.empty());
+    return ((FitFailed) session.event(new Fail(List.of(), here, AT))).needs();
   }
 
   private static List<Need> needs(ASession session) {

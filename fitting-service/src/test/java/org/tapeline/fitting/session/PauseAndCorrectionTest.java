@@ -138,7 +138,7 @@ class PauseAndCorrectionTest {
     session.with(strap);
     assertThat(session.refusal(strap)).isEqualTo("not-left");
     assertThat(session.refusal(adjust(STRAP, "new-strap"))).isEqualTo("tried-before");
-    assertThat(Needs.of(session.state(), SmallProtocol.version(1), ASession.SIZES))
+    assertThat(Needs.of(session.state(), SmallProtocol.version(1), ASession.here(ASession.SIZES)))
         .containsExactly(Need.part("cup-m"));
   }
 

@@ -238,10 +238,9 @@ class RemedyEngineTest {
     session.with(failed("takes-off", "tight")).with(adjust("takes-off", "let-air-out"));
     session.with(failed("takes-off", "tight"));
     assertThat(next(session, here(both, small, other)))
-        .as("advised at the opening were model-a and model-b small")
-        .isEqualTo(new Proposal.MeasureAgain(List.of(Need.helmet("model-b", "small"))));
-    assertThat(next(session, measuredInBetween(both, other)))
-        .isEqualTo(new Proposal.EndWithoutFit(List.of(Need.helmet("model-b", "small"))));
+        .isEqualTo(new Proposal.PutOn("model-b", "medium", List.of("LV8")));
+    assertThat(next(session, here(both, small)))
+        .isEqualTo(new Proposal.EndWithoutFit(List.of(Need.helmet("model-b", "medium"))));
   }
 
   @Test
