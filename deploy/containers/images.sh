@@ -109,6 +109,8 @@ SECRETS
       mv "$secrets.part" "$secrets"
     )
   fi
+  # A set that was made before the sheets had a key gets one.
+  grep -q '^TAPELINE_SHEET_KEY=' "$secrets" || echo "TAPELINE_SHEET_KEY=$(random 48)" >> "$secrets"
   (
     umask 077
     cat "$secrets" - > "$file" <<SETTINGS

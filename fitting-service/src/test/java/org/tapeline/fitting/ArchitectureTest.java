@@ -62,6 +62,13 @@ class ArchitectureTest {
               + "|FitDaySlots|Booking)(\\$.*)?");
 
   @ArchTest
+  static final ArchRule theEvidenceIsPure =
+      coreOf(
+          OURS + "evidence\\.(Evidence|Fingerprint|PastSignOff|Standing)(\\$.*)?",
+          OURS + "session\\.FitSessionEvent(\\$.*)?",
+          OURS + "signoff\\.(SignOffEvent|WearState)(\\$.*)?");
+
+  @ArchTest
   static final ArchRule everyDeciderAndRuleIsInACore =
       classes()
           .that()

@@ -18,6 +18,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.fitting.evidence.Evidences;
+import org.tapeline.fitting.evidence.HistoryLine;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.refit.OpenRefits;
 import org.tapeline.fitting.refit.RefitView;
@@ -38,11 +40,14 @@ import org.tapeline.journal.quarkus.http.Problem;
 public class PlayerPages {
   private final Sideline sideline;
   private final OpenRefits refits;
+  private final Evidences evidences;
   private final Caller caller;
   private final Clock clock;
 
-  PlayerPages(Sideline sideline, OpenRefits refits, Caller caller, Clock clock) {
+  PlayerPages(
+      Sideline sideline, OpenRefits refits, Evidences evidences, Caller caller, Clock clock) {
     this.clock = clock;
+    this.evidences = evidences;
     this.sideline = sideline;
     this.refits = refits;
     this.caller = caller;
@@ -55,7 +60,8 @@ public class PlayerPages {
     static native TemplateInstance players(
         List<PlayerView> players, List<String> teams, String team, String at);
 
-    static native TemplateInstance player(PlayerView player, UUID commandId, String at);
+    static native TemplateInstance player(
+        PlayerView player, List<HistoryLine> history, UUID commandId, String at);
 
     static native TemplateInstance state(WearState state, String at);
   }
@@ -81,7 +87,11 @@ public class PlayerPages {
   @Transactional
   public String one(@PathParam("player") String reference) {
     PlayerCopy player = own(reference);
-    return Templates.player(views(List.of(player)).getFirst(), UuidV7.next(), hour(player.field))
+    return Templates.player(
+            views(List.of(player)).getFirst(),
+            evidences.historyOf(player.player).stream().map(HistoryLine::of).toList(),
+            UuidV7.next(),
+            hour(player.field))
         .render();
   }
 

@@ -48,7 +48,10 @@ final class Peers implements AutoCloseable {
 
   /** Somebody enrolled and advised, and a helmet of that size at the field. */
   Person arrives(String field) {
-    Person person = Person.next();
+    return arrives(Person.next(), field);
+  }
+
+  Person arrives(Person person, String field) {
     send(
         field(field),
         chart(),

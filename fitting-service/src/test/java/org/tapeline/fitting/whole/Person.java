@@ -9,7 +9,11 @@ record Person(UUID player, String number, String team, String tag) {
   private static final AtomicInteger LAST = new AtomicInteger();
 
   static Person next() {
+    return next("TEAM-" + (LAST.get() + 1));
+  }
+
+  static Person next(String team) {
     int n = LAST.incrementAndGet();
-    return new Person(UuidV7.next(), "LV-%04d".formatted(n), "TEAM-" + n, "LV%04d".formatted(n));
+    return new Person(UuidV7.next(), "LV-%04d".formatted(n), team, "LV%04d".formatted(n));
   }
 }

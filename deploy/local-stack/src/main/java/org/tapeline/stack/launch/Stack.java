@@ -161,6 +161,7 @@ final class Stack implements AutoCloseable {
     environment.put("QUARKUS_MAILER_PORT", Integer.toString(ports.smtp()));
     environment.put("QUARKUS_HTTP_AUTH_SESSION_ENCRYPTION_KEY", secrets.key("session"));
     environment.put("TAPELINE_LINK_KEY", secrets.key("link"));
+    environment.put("TAPELINE_SHEET_KEY", secrets.key("sheet"));
     environment.put("TAPELINE_PUBLIC_URL", "http://localhost:" + ports.gateway());
     environment.put(
         "SMALLRYE_CONFIG_LOCATIONS",
