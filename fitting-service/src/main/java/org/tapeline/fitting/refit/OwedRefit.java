@@ -27,6 +27,14 @@ public class OwedRefit extends PanacheEntityBase {
   @Column(name = "correlation_id")
   public UUID correlationId;
 
+  /** Unless what is owed already sees to it. */
+  static void add(UUID player, RefitRules.Ask ask, UUID correlationId) {
+    OwedRefit row = findById(player);
+    if (row == null || !RefitRules.covers(row.ask(), ask)) {
+      keep(player, ask, correlationId);
+    }
+  }
+
   static void keep(UUID player, RefitRules.Ask ask, UUID correlationId) {
     OwedRefit row = findById(player);
     if (row == null) {

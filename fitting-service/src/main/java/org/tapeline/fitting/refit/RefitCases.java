@@ -33,11 +33,11 @@ public class RefitCases {
   void need(UUID player, RefitRules.Ask ask, Cause cause) {
     Optional<PlayerCopy> here = PlayerCopy.locked(player).filter(PlayerCopy::playsHere);
     if (here.isEmpty()) {
-      OwedRefit.keep(player, ask, cause.correlationId());
+      OwedRefit.add(player, ask, cause.correlationId());
       return;
     }
     Optional<RefitCaseRow> open = RefitCaseRow.openOf(player);
-    if (open.filter(row -> RefitRules.covers(RefitNeedRow.needs(row.refitCase), ask)).isEmpty()) {
+    if (open.filter(row -> RefitRules.covers(row.ask(), ask)).isEmpty()) {
       close(player, Outcome.CANCELLED, cause);
       open(here.get(), ask, cause);
     }

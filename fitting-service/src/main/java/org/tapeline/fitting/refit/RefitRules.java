@@ -23,12 +23,16 @@ final class RefitRules {
   }
 
   /**
-   * Whether the case that is open already sees to it. What a fitter found at the head is the newer
-   * word and replaces it; a helmet that is pulled adds nothing to a case that brings a helmet.
+   * Whether what is open already sees to it. What a fitter found at the head is the newer word and
+   * replaces it. A helmet that is pulled adds nothing to a case that brings a helmet, and nothing
+   * to one about another helmet: news of a former helmet may be late, and must not undo what was
+   * found since.
    */
-  static boolean covers(List<Need> open, Ask ask) {
-    boolean same = new HashSet<>(open).equals(new HashSet<>(ask.needs()));
-    return same || !ask.byFitter() && open.stream().anyMatch(Need::needsHelmet);
+  static boolean covers(Ask open, Ask ask) {
+    boolean same = new HashSet<>(open.needs()).equals(new HashSet<>(ask.needs()));
+    boolean another = !open.tag().equals(ask.tag());
+    boolean brings = open.needs().stream().anyMatch(Need::needsHelmet);
+    return same || !ask.byFitter() && (another || brings);
   }
 
   /** When a need is there; empty while that is not known. */

@@ -41,21 +41,28 @@ class RefitRulesTest {
   @Test
   @DisplayName("an open case sees to the same needs, in any order")
   void sameNeeds() {
-    assertThat(RefitRules.covers(List.of(VALVE, STRAP), failed(STRAP, VALVE))).isTrue();
-    assertThat(RefitRules.covers(List.of(VALVE, STRAP), failed(STRAP))).isFalse();
+    assertThat(RefitRules.covers(failed(VALVE, STRAP), failed(STRAP, VALVE))).isTrue();
+    assertThat(RefitRules.covers(failed(VALVE, STRAP), failed(STRAP))).isFalse();
   }
 
   @Test
   @DisplayName("a case that brings a helmet sees to a pulled one, whatever its size")
   void pulledHelmet() {
-    assertThat(RefitRules.covers(List.of(SMALL), pulled(MEDIUM))).isTrue();
-    assertThat(RefitRules.covers(List.of(VALVE), pulled(MEDIUM))).isFalse();
+    assertThat(RefitRules.covers(failed(SMALL), pulled(MEDIUM))).isTrue();
+    assertThat(RefitRules.covers(failed(VALVE), pulled(MEDIUM))).isFalse();
+  }
+
+  @Test
+  @DisplayName("news of a former helmet adds nothing to a case about the one that was tried since")
+  void formerHelmet() {
+    Ask since = new Ask("fit-failed", Optional.of("LV0002"), List.of(VALVE));
+    assertThat(RefitRules.covers(since, pulled(MEDIUM))).isTrue();
   }
 
   @Test
   @DisplayName("what a fitter found at the head replaces an open case for another size")
   void fitterFound() {
-    assertThat(RefitRules.covers(List.of(MEDIUM), failed(SMALL))).isFalse();
+    assertThat(RefitRules.covers(pulled(MEDIUM), failed(SMALL))).isFalse();
   }
 
   @Test

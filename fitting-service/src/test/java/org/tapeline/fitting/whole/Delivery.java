@@ -60,6 +60,20 @@ final class Delivery {
     }
   }
 
+  /** All of them, each of another story; waits until the last one is applied. */
+  void allOf(List<Envelope> round) {
+    round.forEach(peers::send);
+    List<Envelope> waiting = new ArrayList<>(round);
+    await()
+        .atMost(Duration.ofSeconds(60))
+        .pollInterval(Duration.ofMillis(20))
+        .until(
+            () -> {
+              waiting.removeIf(event -> applied(event) >= event.version());
+              return waiting.isEmpty();
+            });
+  }
+
   private long applied(Envelope event) {
     return transactions.required(
         connection -> {

@@ -128,11 +128,17 @@ final class Fitter {
 
   /** A day with one fitter and fits of 15 minutes. */
   UUID announces(String date, String opens, String closes) {
+    return announces(date, opens, closes, 1);
+  }
+
+  UUID announces(String date, String opens, String closes, int fitters) {
     Response announced =
         done(
             201,
             "/api/fit-days",
-            Map.of("field", field, "date", date, "opens", opens, "closes", closes, "fitters", 1));
+            Map.of(
+                "field", field, "date", date, "opens", opens, "closes", closes, "fitters",
+                fitters));
     return UUID.fromString(announced.jsonPath().getString("fitDay"));
   }
 

@@ -205,13 +205,17 @@ final class Peers implements AutoCloseable {
   }
 
   Envelope received(String tag, String place) {
+    return received(tag, place, "youth-medium");
+  }
+
+  Envelope received(String tag, String place, String size) {
     return helmet(
         tag,
         "helmet-received",
         Map.of(
             "tag", tag,
             "model", "model-a",
-            "size", "youth-medium",
+            "size", size,
             "lot", "L1",
             "manufacturedOn", "2025-01-15",
             "place", place,
@@ -236,6 +240,36 @@ final class Peers implements AutoCloseable {
 
   Envelope retired(String tag) {
     return helmet(tag, "helmet-retired", Map.of("tag", tag, "why", "inspection", "at", NOW));
+  }
+
+  Envelope returned(String tag, UUID player, String place) {
+    Instant later = NOW.plusSeconds(3_600);
+    Map<String, ?> data = Map.of("tag", tag, "player", player, "place", place, "at", later);
+    return helmet(tag, "helmet-returned", data);
+  }
+
+  Envelope inspected(String tag) {
+    return helmet(
+        tag,
+        "helmet-inspected",
+        Map.of(
+            "tag",
+            tag,
+            "outcome",
+            "back-to-stock",
+            "findings",
+            List.of("paint-only"),
+            "by",
+            "depot",
+            "at",
+            NOW));
+  }
+
+  Envelope refused(String tag, UUID player, UUID session) {
+    return helmet(
+        tag,
+        "issue-refused",
+        Map.of("tag", tag, "player", player, "session", session, "why", "held", "at", NOW));
   }
 
   Envelope released(UUID refitCase, UUID player, String tag) {
@@ -270,6 +304,52 @@ final class Peers implements AutoCloseable {
             "readyAt",
             NOW,
             "expiresAt",
+            NOW.plusSeconds(86_400)));
+  }
+
+  /** A part is kept for a case and is there at once. */
+  Envelope reserved(UUID refitCase, UUID player, String item) {
+    return event(
+        "inventory.events",
+        "replacement-reserved",
+        "reservation-" + refitCase,
+        player,
+        Map.of(
+            "refitCase",
+            refitCase,
+            "player",
+            player,
+            "need",
+            Map.of("kind", "part", "item", item),
+            "fromPlace",
+            "DEPOT",
+            "toPlace",
+            "NORTH",
+            "readyAt",
+            NOW,
+            "expiresAt",
+            NOW.plusSeconds(86_400)));
+  }
+
+  /** A helmet for a case has to be ordered. */
+  Envelope missing(UUID refitCase, UUID player, String size) {
+    return event(
+        "inventory.events",
+        "replacement-missing",
+        "reservation-" + refitCase,
+        player,
+        Map.of(
+            "refitCase",
+            refitCase,
+            "player",
+            player,
+            "needs",
+            List.of(Map.of("kind", "helmet", "model", "model-a", "size", size)),
+            "toPlace",
+            "NORTH",
+            "requests",
+            List.of(UUID.randomUUID()),
+            "expectedAt",
             NOW.plusSeconds(86_400)));
   }
 
