@@ -13,15 +13,19 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Supplier;
 import org.apache.kafka.clients.admin.Admin;
 import org.apache.kafka.clients.consumer.Consumer;
 import org.apache.kafka.clients.consumer.ConsumerRecord;
+import org.apache.kafka.clients.producer.Producer;
 import org.flywaydb.core.Flyway;
 import org.postgresql.ds.PGSimpleDataSource;
 import org.tapeline.journal.inbox.Inbox;
 import org.tapeline.journal.inbox.InboxConsumer;
+import org.tapeline.journal.inbox.PeerHeartbeats;
 import org.tapeline.journal.kafka.KafkaClients;
 import org.tapeline.journal.kafka.Topics;
+import org.tapeline.journal.relay.Heartbeat;
 import org.tapeline.journal.relay.Relay;
 import org.tapeline.journal.store.JdbcTransactions;
 import org.tapeline.journal.store.PostgresJournal;
@@ -33,7 +37,8 @@ public final class JournalFixture implements AutoCloseable {
   public static final EventTypes TYPES = EventTypes.of("test").with("counted", 1, Counted.class);
   public static final Duration SOON = Duration.ofSeconds(20);
 
-  public final String topic = "test-" + UUID.randomUUID() + ".events";
+  public final String service = "test-" + UUID.randomUUID();
+  public final String topic = service + ".events";
   public final KafkaClients kafka;
   public final PGSimpleDataSource dataSource;
   public final JdbcTransactions transactions;
@@ -52,7 +57,7 @@ public final class JournalFixture implements AutoCloseable {
     transactions = new JdbcTransactions(dataSource);
     journal = new PostgresJournal(transactions, TYPES, Clock.systemUTC(), () -> {});
     kafka = new KafkaClients(servers.kafkaBootstrapServers(), Map.of());
-    makeTopics(Set.of(topic));
+    makeTopics(Set.of(topic, Topics.HEARTBEATS));
   }
 
   public void makeTopics(Set<String> topics) {
@@ -77,7 +82,20 @@ public final class JournalFixture implements AutoCloseable {
   }
 
   public Relay relay() {
-    return running(new Relay(relayConnections(), kafka::producer, topic));
+    return relay(kafka::producer);
+  }
+
+  public Relay relay(Supplier<Producer<String, byte[]>> producers) {
+    return running(new Relay(relayConnections(), producers, topic, heartbeat()));
+  }
+
+  private Heartbeat heartbeat() {
+    return new Heartbeat(service, Duration.ofMillis(200), Clock.systemUTC());
+  }
+
+  /** Listens to this fixture's own relay. */
+  public PeerHeartbeats heartbeats() {
+    return running(new PeerHeartbeats(() -> kafka.consumer("beats-" + service), Set.of(service)));
   }
 
   public PGSimpleDataSource relayConnections() {

@@ -10,14 +10,16 @@ import java.util.concurrent.atomic.AtomicInteger;
  * containers}, {@code embedded}, {@code auto}) decides otherwise.
  *
  * <p>A Quarkus test gets a fresh database and a fresh broker at each start of the application, so
- * that nothing of one test class is seen by another. Plain tests share the servers of their JVM by
- * {@link #shared()} and make databases and topics of their own.
+ * that nothing of one test class is seen by another; the relays of its peers are pretended. Plain
+ * tests share the servers of their JVM by {@link #shared()} and make databases and topics of their
+ * own.
  */
 public final class TestServers implements QuarkusTestResourceLifecycleManager {
   private static final AtomicInteger DATABASES = new AtomicInteger();
   private static Shared shared;
 
   private KafkaServer kafka;
+  private PretendedRelays relays;
 
   /** A database with a user that may do everything in it. */
   public record Database(String jdbcUrl, String user, String password) {}
@@ -57,6 +59,7 @@ public final class TestServers implements QuarkusTestResourceLifecycleManager {
   public Map<String, String> start() {
     Database database = postgres().database("service_" + DATABASES.incrementAndGet());
     kafka = KafkaServer.start();
+    relays = PretendedRelays.on(kafka.bootstrapServers());
     return Map.of(
         "quarkus.datasource.jdbc.url", database.jdbcUrl(),
         "quarkus.datasource.username", database.user(),
@@ -66,6 +69,9 @@ public final class TestServers implements QuarkusTestResourceLifecycleManager {
 
   @Override
   public void stop() {
+    if (relays != null) {
+      relays.close();
+    }
     if (kafka != null) {
       kafka.close();
     }

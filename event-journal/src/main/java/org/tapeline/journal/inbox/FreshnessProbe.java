@@ -13,6 +13,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.apache.kafka.clients.admin.Admin;
 import org.apache.kafka.clients.admin.ListOffsetsResult.ListOffsetsResultInfo;
@@ -25,7 +26,10 @@ import org.tapeline.journal.Freshness;
 /**
  * Asks the broker every second where the topics end, and whether the consumer group has come that
  * far. It asks for the group and not for this process, since a copy of the service that reads other
- * partitions writes to the same database. An unreachable broker leaves the last moment standing.
+ * partitions writes to the same database. What a peer has not yet sent to the broker cannot be
+ * asked for: the picture is only as fresh as the heartbeats of the peers' relays, as they were
+ * heard before the ends were asked for. An unreachable broker and a silent peer leave the last
+ * moment standing.
  */
 public final class FreshnessProbe implements Freshness, AutoCloseable {
   private static final Logger LOG = System.getLogger(FreshnessProbe.class.getName());
@@ -38,9 +42,20 @@ public final class FreshnessProbe implements Freshness, AutoCloseable {
   private final Clock clock;
   private final CountDownLatch stopping = new CountDownLatch(1);
   private final Thread thread;
+  private final Supplier<Optional<Instant>> peersSentAll;
   private volatile Instant caughtUpAt;
+  private volatile boolean level;
 
-  public FreshnessProbe(Admin admin, String group, Set<String> topics, Clock clock) {
+  /**
+   * @param peersSentAll up to when the peers have sent everything; empty when that is not known
+   */
+  public FreshnessProbe(
+      Admin admin,
+      String group,
+      Set<String> topics,
+      Supplier<Optional<Instant>> peersSentAll,
+      Clock clock) {
+    this.peersSentAll = peersSentAll;
     this.admin = admin;
     this.group = group;
     this.topics = topics;
@@ -58,18 +73,27 @@ public final class FreshnessProbe implements Freshness, AutoCloseable {
     return Optional.ofNullable(caughtUpAt);
   }
 
+  /** Whether everything that was in Kafka at some moment has been applied, whoever was silent. */
+  public boolean wasLevel() {
+    return level;
+  }
+
   private void run() {
     Instant askedAt = null;
+    Optional<Instant> sentAll = Optional.empty();
     Map<TopicPartition, Long> ends = Map.of();
     while (!stopped()) {
       try {
         if (askedAt == null) {
           Instant before = clock.instant();
+          sentAll = peersSentAll.get();
           ends = ends();
           askedAt = before;
         }
         if (reached(ends)) {
-          caughtUpAt = askedAt;
+          level = true;
+          Instant asked = askedAt;
+          sentAll.ifPresent(sent -> caughtUpAt = sent.isBefore(asked) ? sent : asked);
           askedAt = null;
         }
       } catch (ExecutionException | TimeoutException e) {

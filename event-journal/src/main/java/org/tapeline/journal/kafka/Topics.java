@@ -16,6 +16,14 @@ public final class Topics {
   /** The only topic with personal data: compacted, so that a tombstone erases. */
   public static final String PEOPLE = "people";
 
+  /** Up to when each service's relay has sent everything: one small record a service and beat. */
+  public static final String HEARTBEATS = "relay-heartbeats";
+
+  /** Beats are many and only the newest of each service counts: the log is tidied often. */
+  private static final String TIDY_MILLIS = "600000";
+
+  private static final String DAY_MILLIS = "86400000";
+
   private static final int ANSWER_SECONDS = 30;
 
   private Topics() {}
@@ -28,13 +36,14 @@ public final class Topics {
   /**
    * Makes those of the topics that do not exist.
    *
-   * @param partitions how many each gets
+   * @param partitions how many each gets; the heartbeats need but one
    * @param replication copies of each; -1 for the broker's default
    */
   public static void make(Admin admin, Set<String> topics, int partitions, short replication)
       throws InterruptedException, TimeoutException {
     for (String topic : topics) {
-      NewTopic wanted = new NewTopic(topic, partitions, replication).configs(settings(topic));
+      int parts = topic.equals(HEARTBEATS) ? 1 : partitions;
+      NewTopic wanted = new NewTopic(topic, parts, replication).configs(settings(topic));
       try {
         admin.createTopics(List.of(wanted)).all().get(ANSWER_SECONDS, TimeUnit.SECONDS);
       } catch (ExecutionException e) {
@@ -46,9 +55,18 @@ public final class Topics {
   }
 
   private static Map<String, String> settings(String topic) {
-    return topic.equals(PEOPLE)
-        ? Map.of(TopicConfig.CLEANUP_POLICY_CONFIG, TopicConfig.CLEANUP_POLICY_COMPACT)
-        // Events are kept: a consumer that is new, or rebuilt, starts from the first.
-        : Map.of(TopicConfig.RETENTION_MS_CONFIG, "-1");
+    return switch (topic) {
+      case PEOPLE -> Map.of(TopicConfig.CLEANUP_POLICY_CONFIG, TopicConfig.CLEANUP_POLICY_COMPACT);
+      case HEARTBEATS ->
+          Map.of(
+              TopicConfig.CLEANUP_POLICY_CONFIG,
+              TopicConfig.CLEANUP_POLICY_COMPACT + "," + TopicConfig.CLEANUP_POLICY_DELETE,
+              TopicConfig.SEGMENT_MS_CONFIG,
+              TIDY_MILLIS,
+              TopicConfig.RETENTION_MS_CONFIG,
+              DAY_MILLIS);
+      // Events are kept: a consumer that is new, or rebuilt, starts from the first.
+      default -> Map.of(TopicConfig.RETENTION_MS_CONFIG, "-1");
+    };
   }
 }

@@ -18,8 +18,10 @@ import org.tapeline.journal.inbox.FreshnessProbe;
 import org.tapeline.journal.inbox.Inbox;
 import org.tapeline.journal.inbox.InboxConsumer;
 import org.tapeline.journal.inbox.ParkedEvents;
+import org.tapeline.journal.inbox.PeerHeartbeats;
 import org.tapeline.journal.kafka.KafkaClients;
 import org.tapeline.journal.kafka.Topics;
+import org.tapeline.journal.relay.Heartbeat;
 import org.tapeline.journal.relay.Relay;
 import org.tapeline.journal.state.PostgresCurrentState;
 import org.tapeline.journal.store.PostgresJournal;
@@ -43,9 +45,13 @@ class JournalBeans {
 
   @Produces
   @Singleton
-  Relay relay(JournalSettings settings) {
+  Relay relay(JournalSettings settings, Clock clock) {
     KafkaClients kafka = settings.kafka();
-    return new Relay(settings.dedicatedConnections(), kafka::producer, Topics.of(settings.service));
+    return new Relay(
+        settings.dedicatedConnections(),
+        kafka::producer,
+        Topics.of(settings.service),
+        new Heartbeat(settings.service, settings.heartbeat, clock));
   }
 
   @Produces
@@ -82,9 +88,23 @@ class JournalBeans {
 
   @Produces
   @Singleton
-  FreshnessProbe freshness(JournalSettings settings, Subscription subscription, Clock clock) {
+  PeerHeartbeats heartbeats(JournalSettings settings, Subscription subscription) {
+    KafkaClients kafka = settings.kafka();
+    return new PeerHeartbeats(
+        () -> kafka.consumer(group(subscription) + "-heartbeats"),
+        PeerHeartbeats.writersOf(subscription.topics()));
+  }
+
+  @Produces
+  @Singleton
+  FreshnessProbe freshness(
+      JournalSettings settings, Subscription subscription, PeerHeartbeats heartbeats, Clock clock) {
     return new FreshnessProbe(
-        settings.kafka().admin(), group(subscription), subscription.topics(), clock);
+        settings.kafka().admin(),
+        group(subscription),
+        subscription.topics(),
+        heartbeats::allSentAt,
+        clock);
   }
 
   @Produces

@@ -25,7 +25,7 @@ class JournalHealth implements HealthCheck {
   @Override
   public HealthCheckResponse call() {
     return HealthCheckResponse.named("journal")
-        .status(consumer.alive() && freshness.caughtUpAt().isPresent())
+        .status(consumer.alive() && freshness.wasLevel())
         .withData("caughtUpAt", freshness.caughtUpAt().map(Object::toString).orElse("never"))
         .withData("relayLeads", relay.leading())
         .build();

@@ -11,6 +11,7 @@ import org.apache.kafka.clients.admin.Admin;
 import org.tapeline.journal.Subscription;
 import org.tapeline.journal.inbox.FreshnessProbe;
 import org.tapeline.journal.inbox.InboxConsumer;
+import org.tapeline.journal.inbox.PeerHeartbeats;
 import org.tapeline.journal.kafka.Topics;
 import org.tapeline.journal.relay.Relay;
 
@@ -22,13 +23,16 @@ class JournalLifecycle {
   private final Relay relay;
   private final InboxConsumer consumer;
   private final FreshnessProbe freshness;
+  private final PeerHeartbeats heartbeats;
 
   JournalLifecycle(
       JournalSettings settings,
       Subscription subscription,
       Relay relay,
       InboxConsumer consumer,
-      FreshnessProbe freshness) {
+      FreshnessProbe freshness,
+      PeerHeartbeats heartbeats) {
+    this.heartbeats = heartbeats;
     this.settings = settings;
     this.subscription = subscription;
     this.relay = relay;
@@ -40,11 +44,13 @@ class JournalLifecycle {
     Set<String> topics = new HashSet<>(subscription.topics());
     topics.add(Topics.of(settings.service));
     topics.add(Topics.PEOPLE);
+    topics.add(Topics.HEARTBEATS);
     try (Admin admin = settings.kafka().admin()) {
       Topics.make(admin, topics, settings.partitions, settings.replication);
     }
     relay.start();
     consumer.start();
+    heartbeats.start();
     freshness.start();
   }
 
@@ -52,5 +58,6 @@ class JournalLifecycle {
     consumer.close();
     relay.close();
     freshness.close();
+    heartbeats.close();
   }
 }

@@ -1,6 +1,7 @@
 package org.tapeline.journal.quarkus;
 
 import jakarta.inject.Singleton;
+import java.time.Duration;
 import java.util.HashMap;
 import java.util.Map;
 import org.eclipse.microprofile.config.Config;
@@ -19,6 +20,10 @@ class JournalSettings {
 
   @ConfigProperty(name = "tapeline.journal.replication", defaultValue = "-1")
   short replication;
+
+  /** How often the relay says how far it has come; well below how old a reader's picture may be. */
+  @ConfigProperty(name = "tapeline.journal.heartbeat", defaultValue = "PT2S")
+  Duration heartbeat;
 
   @ConfigProperty(name = "kafka.bootstrap.servers")
   String bootstrapServers;

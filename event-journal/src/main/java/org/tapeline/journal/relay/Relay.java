@@ -7,6 +7,7 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
@@ -36,6 +37,7 @@ public final class Relay implements AutoCloseable {
   private final DataSource dedicated;
   private final Supplier<Producer<String, byte[]>> producers;
   private final List<Unsent> sources;
+  private final Heartbeat heartbeat;
   private final Semaphore bell = new Semaphore(0);
   private final CountDownLatch stopping = new CountDownLatch(1);
   private final Thread thread;
@@ -47,9 +49,15 @@ public final class Relay implements AutoCloseable {
    * @param producers makes a fresh producer, also after a failure: closing the old one drops what
    *     it still held, so that nothing overtakes the failed record
    * @param topic where the journal's events go
+   * @param heartbeat says how far it has come
    */
-  public Relay(DataSource dedicated, Supplier<Producer<String, byte[]>> producers, String topic) {
+  public Relay(
+      DataSource dedicated,
+      Supplier<Producer<String, byte[]>> producers,
+      String topic,
+      Heartbeat heartbeat) {
     this.dedicated = dedicated;
+    this.heartbeat = heartbeat;
     this.producers = producers;
     // State first: who hears of a player's enrolment should find the player's details.
     this.sources = List.of(new UnsentState(), new UnsentEvents(topic));
@@ -102,10 +110,7 @@ public final class Relay implements AutoCloseable {
     try {
       Duration wait = SHORTEST_WAIT;
       while (running) {
-        boolean sentSome = false;
-        for (Unsent source : sources) {
-          sentSome |= sendFrom(source, connection, producer);
-        }
+        boolean sentSome = pass(connection, producer);
         if (sentSome) {
           wait = SHORTEST_WAIT;
         } else if (ring(wait)) {
@@ -119,12 +124,32 @@ public final class Relay implements AutoCloseable {
     }
   }
 
-  /** True when something was sent. Throws at a failed send, after noting what went before it. */
-  private static boolean sendFrom(
+  /**
+   * One round through all sources; true when something was sent. Where none had more than it was
+   * asked for, everything that was committed before the round is in Kafka now.
+   */
+  private boolean pass(Connection connection, Producer<String, byte[]> producer)
+      throws SQLException {
+    Instant before = heartbeat.now();
+    int sent = 0;
+    int most = 0;
+    for (Unsent source : sources) {
+      int batch = sendFrom(source, connection, producer);
+      sent += batch;
+      most = Math.max(most, batch);
+    }
+    if (most < BATCH) {
+      heartbeat.beat(producer, before);
+    }
+    return sent > 0;
+  }
+
+  /** How many were sent. Throws at a failed send, after noting what went before it. */
+  private static int sendFrom(
       Unsent source, Connection connection, Producer<String, byte[]> producer) throws SQLException {
     List<Unsent.Entry> batch = source.next(connection, BATCH);
     if (batch.isEmpty()) {
-      return false;
+      return 0;
     }
     List<Future<RecordMetadata>> sends =
         batch.stream().map(entry -> producer.send(entry.record())).toList();
@@ -145,7 +170,7 @@ public final class Relay implements AutoCloseable {
         source.sent(connection, batch.subList(0, arrived));
       }
     }
-    return true;
+    return batch.size();
   }
 
   private boolean ring(Duration wait) {

@@ -140,7 +140,7 @@ class RelayTest {
                   }
                   return null;
                 });
-    on.running(new Relay(on.relayConnections(), producers, on.topic)).start();
+    on.relay(producers).start();
 
     await().atMost(SOON).until(() -> on.number("select count(*) from journal_unsent") == 0);
     List<Long> versions = sent().get("s");
@@ -164,7 +164,7 @@ class RelayTest {
                     sends.incrementAndGet() == 4
                         ? CompletableFuture.failedFuture(new IllegalStateException("refused"))
                         : producer.send(record(arguments)));
-    on.running(new Relay(on.relayConnections(), producers, on.topic)).start();
+    on.relay(producers).start();
 
     await().atMost(SOON).until(() -> on.number("select count(*) from journal_unsent") == 0);
     assertThat(sent().get("s")).containsAll(upTo(10));
