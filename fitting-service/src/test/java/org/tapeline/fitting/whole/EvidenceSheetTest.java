@@ -9,6 +9,7 @@ import static org.tapeline.fitting.whole.Fitter.as;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.AfterEach;
@@ -89,6 +90,7 @@ class EvidenceSheetTest {
     Paper paper = paper();
     holds(paper);
     String page = scanned(paper);
+    Paper.keep(page.getBytes(StandardCharsets.UTF_8), "verify.html");
     String fingerprint = page.replaceFirst("(?s).*class=\"fingerprint\">([^<]*)<.*", "$1");
     assertThat(paper.text()).contains(fingerprint);
     assertThat(page)
@@ -104,6 +106,7 @@ class EvidenceSheetTest {
     for (String wrong : new String[] {other, "/verify/x"}) {
       Response page = given().get(wrong);
       assertThat(page.statusCode()).isEqualTo(404);
+      Paper.keep(page.asByteArray(), "unknown.html");
       assertThat(page.asString()).contains("Not from this record").doesNotContain("It holds");
     }
   }
@@ -120,7 +123,10 @@ class EvidenceSheetTest {
         .contains("This paper agrees with the record")
         .doesNotContain("It holds", "damage");
     assertThat(paper().text()).contains("It ended on", "damage was found on the helmet");
-    assertThat(as("fitter.north").get("/players/" + person.player()).asString())
+    String player = as("fitter.north").get("/players/" + person.player()).asString();
+    Paper.keep(player.getBytes(StandardCharsets.UTF_8), "player.html");
+    Paper.keep(scanned(paper).getBytes(StandardCharsets.UTF_8), "verify-ended.html");
+    assertThat(player)
         .contains("/fitting/sign-offs/" + session + "/sheet.pdf", "damage was found");
   }
 
