@@ -31,13 +31,18 @@ import org.tapeline.testkit.TestServers;
  * Many stories at once, each with its own players and helmets, through the consumer as it runs. All
  * go on by one event, then the next: within a story each event is applied before the next is sent,
  * so that the order across topics is the one that is meant.
+ *
+ * <p>What a fitter does is done on what is known at that moment, so it has a place: after the news
+ * of that player and that helmet on which it rests, and before later news of these two. Where such
+ * news is on its way while the fitter works, the session is refused or its sign-off is taken back
+ * as soon as it comes: both are safe and both are true, but they are two histories.
  */
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
 @DisplayName("Generated stories, in whichever order their events are heard,")
 class AnyOrderPropertyTest {
-  private static final int STORIES = 40;
+  private static final int STORIES = 60;
   private static final int MIXED_EACH = 4;
 
   @ConfigProperty(name = "kafka.bootstrap.servers")

@@ -126,8 +126,7 @@ class EvidenceSheetTest {
     String player = as("fitter.north").get("/players/" + person.player()).asString();
     Paper.keep(player.getBytes(StandardCharsets.UTF_8), "player.html");
     Paper.keep(scanned(paper).getBytes(StandardCharsets.UTF_8), "verify-ended.html");
-    assertThat(player)
-        .contains("/fitting/sign-offs/" + session + "/sheet.pdf", "damage was found");
+    assertThat(player).contains("/fitting/sign-offs/" + session + "/sheet.pdf", "damage was found");
   }
 
   @Test

@@ -1,6 +1,5 @@
 package org.tapeline.fitting.whole;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -24,8 +23,7 @@ final class GeneratedStory {
 
   final List<Person> players;
   final List<String> helmets;
-  private final List<Act> acts = new ArrayList<>();
-  private final Map<String, Integer> last = new HashMap<>();
+  private final Acts acts = new Acts();
   private final Map<UUID, Boolean> plays = new HashMap<>();
   private final Map<String, String> state = new HashMap<>();
   private final Map<String, Person> holder = new HashMap<>();
@@ -49,55 +47,57 @@ final class GeneratedStory {
     for (int i = 0; i < helmets.size(); i++) {
       received(helmets.get(i), i == 2 ? "youth-large" : "youth-medium");
     }
-    while (acts.size() < ACTS) {
+    while (acts.count() < ACTS) {
       one();
     }
   }
 
   List<Act> acts() {
-    return List.copyOf(acts);
+    return acts.all();
   }
 
   private void one() {
     Person player = players.get(random.nextInt(players.size()));
     String tag = helmets.get(random.nextInt(helmets.size()));
-    switch (random.nextInt(10)) {
+    switch (random.nextInt(12)) {
       case 0 -> named(player);
       case 1 -> advised(player);
       case 2 -> moved(player);
       case 3 -> comesOrGoes(player);
       case 4, 5, 6 -> fitted(player, tag);
       case 7 -> failed(player, tag);
+      case 8 -> brought(tag);
+      case 9 -> restocked(tag);
       default -> helmetNews(tag);
     }
   }
 
   private void enrolled(Person p) {
     plays.put(p.player(), true);
-    say("sizing-" + p.player(), peers.enrolled(p.player(), p.number(), p.team(), HOME));
+    acts.say("sizing-" + p.player(), peers.enrolled(p.player(), p.number(), p.team(), HOME));
   }
 
   private void named(Person p) {
     String name = random.nextBoolean() ? "Amber" : "Birch";
-    say("people-" + p.player(), peers.details(p.player(), p.number(), p.team(), HOME, name));
+    acts.say("people-" + p.player(), peers.details(p.player(), p.number(), p.team(), HOME, name));
   }
 
   private void advised(Person p) {
     String size = random.nextBoolean() ? "youth-medium" : "youth-small";
-    say("sizing-" + p.player(), peers.advised(p.player(), size));
+    acts.say("sizing-" + p.player(), peers.advised(p.player(), size));
   }
 
   private void moved(Person p) {
     if (plays.get(p.player())) {
       String field = random.nextBoolean() ? HOME : AWAY;
-      say("sizing-" + p.player(), peers.moved(p.player(), p.team(), field));
+      acts.say("sizing-" + p.player(), peers.moved(p.player(), p.team(), field));
     }
   }
 
   private void comesOrGoes(Person p) {
     if (plays.get(p.player())) {
       plays.put(p.player(), false);
-      say("sizing-" + p.player(), peers.left(p.player()));
+      acts.say("sizing-" + p.player(), peers.left(p.player()));
     } else {
       enrolled(p);
     }
@@ -105,7 +105,7 @@ final class GeneratedStory {
 
   private void received(String tag, String size) {
     state.put(tag, "available");
-    say("helmet-" + tag, peers.received(tag, HOME, size));
+    acts.say("helmet-" + tag, peers.received(tag, HOME, size));
   }
 
   /** A pass, and what inventory makes of it: the helmet is issued or, now and then, refused. */
@@ -115,9 +115,9 @@ final class GeneratedStory {
       return;
     }
     UUID session = UuidV7.next();
-    deed(p, tag, () -> ends.passed(p, tag, session));
+    acts.deed(p, tag, () -> ends.passed(p, tag, session));
     if (random.nextInt(6) == 0) {
-      say("helmet-" + tag, peers.refused(tag, p.player(), session));
+      acts.say("helmet-" + tag, peers.refused(tag, p.player(), session));
       return;
     }
     Optional.ofNullable(has.put(p.player(), tag))
@@ -126,7 +126,7 @@ final class GeneratedStory {
     if (!p.equals(holder.get(tag))) {
       state.put(tag, "issued");
       holder.put(tag, p);
-      say("helmet-" + tag, peers.issued(tag, p.player(), session));
+      acts.say("helmet-" + tag, peers.issued(tag, p.player(), session));
     }
   }
 
@@ -135,7 +135,7 @@ final class GeneratedStory {
     if (random.nextBoolean() && "issued".equals(state.get(former))) {
       Person p = holder.remove(former);
       state.put(former, "available");
-      say("helmet-" + former, peers.returned(former, p.player(), HOME));
+      acts.say("helmet-" + former, peers.returned(former, p.player(), HOME));
     }
   }
 
@@ -143,7 +143,22 @@ final class GeneratedStory {
     boolean free = state.get(tag).equals("available") || p.equals(holder.get(tag));
     if (plays.get(p.player()) && free) {
       boolean part = random.nextBoolean();
-      deed(p, tag, () -> ends.failed(p, tag, part));
+      acts.deed(p, tag, () -> ends.failed(p, tag, part));
+    }
+  }
+
+  private void brought(String tag) {
+    if (state.get(tag).equals("available")) {
+      String to = random.nextBoolean() ? HOME : AWAY;
+      acts.say("helmet-" + tag, peers.brought(tag, to));
+    }
+  }
+
+  /** Concerns fitting as little as the parts that are used up. */
+  private void restocked(String tag) {
+    for (String news : List.of("restock-requested", "restock-picked", "part-used")) {
+      String stream = "restock-" + tag;
+      acts.say(stream, peers.example(news, stream));
     }
   }
 
@@ -159,7 +174,7 @@ final class GeneratedStory {
       }
       case "quarantined" -> {
         state.put(tag, "available");
-        say("helmet-" + tag, peers.inspected(tag));
+        acts.say("helmet-" + tag, peers.inspected(tag));
       }
       default -> named(players.getFirst());
     }
@@ -174,23 +189,6 @@ final class GeneratedStory {
     if (how.equals("retired")) {
       lost.add(tag);
     }
-    say("helmet-" + tag, news);
-  }
-
-  private void say(String stream, Envelope news) {
-    add(stream, Set.of(stream), Optional.of(news), () -> {});
-  }
-
-  /** Somebody at the field sees the player on the roster and the helmet as it is. */
-  private void deed(Person p, String tag, Runnable done) {
-    add("fitting", Set.of("sizing-" + p.player(), "helmet-" + tag), Optional.empty(), done);
-  }
-
-  private void add(String stream, Set<String> touched, Optional<Envelope> said, Runnable done) {
-    Set<Integer> after = new HashSet<>();
-    touched.forEach(t -> Optional.ofNullable(last.get(t)).ifPresent(after::add));
-    int number = acts.size();
-    acts.add(new Act(number, after, stream, said, done));
-    touched.forEach(t -> last.put(t, number));
+    acts.say("helmet-" + tag, news);
   }
 }

@@ -3,6 +3,7 @@ package org.tapeline.fitting.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.restassured.response.Response;
 import java.time.Instant;
@@ -246,6 +247,22 @@ final class Peers implements AutoCloseable {
     Instant later = NOW.plusSeconds(3_600);
     Map<String, ?> data = Map.of("tag", tag, "player", player, "place", place, "at", later);
     return helmet(tag, "helmet-returned", data);
+  }
+
+  Envelope brought(String tag, String to) {
+    return helmet(
+        tag, "helmet-moved", Map.of("tag", tag, "from", "ELSEWHERE", "to", to, "at", NOW));
+  }
+
+  /** An event of inventory as its contract shows it. */
+  Envelope example(String event, String stream) {
+    JsonNode data = CONTRACTS.exampleOf("org.tapeline.inventory." + event + ".v1");
+    return event(
+        "inventory.events",
+        event,
+        stream,
+        stream,
+        EventJson.MAPPER.convertValue(data, new TypeReference<Map<String, Object>>() {}));
   }
 
   Envelope inspected(String tag) {
