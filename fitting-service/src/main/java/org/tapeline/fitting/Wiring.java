@@ -2,11 +2,15 @@ package org.tapeline.fitting;
 
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
+import org.tapeline.fitting.concussion.ConcussionEvent.ConcussionSuspected;
+import org.tapeline.fitting.concussion.ConcussionEvent.ReturnCleared;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayCancelled;
 import org.tapeline.fitting.helmet.HelmetEvents;
 import org.tapeline.fitting.part.PartEvents;
 import org.tapeline.fitting.place.PlaceEvents;
+import org.tapeline.fitting.recheck.RecheckCauseEvent.ConditionsRecorded;
+import org.tapeline.fitting.recheck.RecheckCauseEvent.HairChanged;
 import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
 import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
 import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
@@ -28,6 +32,7 @@ import org.tapeline.fitting.session.FitSessionEvent.SessionResumed;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
 import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
+import org.tapeline.fitting.today.RecheckEvent.RecheckDue;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
 
@@ -54,6 +59,11 @@ public class Wiring {
         .with("signed-off", 1, SignedOff.class)
         .with("sign-off-withdrawn", 1, SignOffWithdrawn.class)
         .with("sign-off-lapsed", 1, SignOffLapsed.class)
+        .with("recheck-due", 1, RecheckDue.class)
+        .with("conditions-recorded", 1, ConditionsRecorded.class)
+        .with("hair-changed", 1, HairChanged.class)
+        .with("concussion-suspected", 1, ConcussionSuspected.class)
+        .with("return-cleared", 1, ReturnCleared.class)
         .with("refit-opened", 1, RefitOpened.class)
         .with("refit-booked", 1, RefitBooked.class)
         .with("refit-closed", 1, RefitClosed.class)
@@ -78,7 +88,6 @@ public class Wiring {
     replacements.declareOn(all);
     refusals.declareOn(all);
     return all.ignoring(
-        "org.tapeline.inventory.damage-reported.v1",
         "org.tapeline.inventory.restock-picked.v1",
         "org.tapeline.inventory.restock-shipped.v1",
         "org.tapeline.inventory.restock-cancelled.v1");

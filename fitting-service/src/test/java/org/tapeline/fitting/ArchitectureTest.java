@@ -21,7 +21,9 @@ class ArchitectureTest {
   private static final String PROTOCOL =
       OURS + "protocol\\.(Protocol|Check|Remedy|Otherwise|Measure|Fittings)(\\$.*)?";
   private static final String NEED = OURS + "session\\.Need(\\$.*)?";
-  private static final String PLAN = OURS + "recheck\\.RecheckPlan(\\$.*)?";
+  private static final String WEAR = OURS + "signoff\\.WearState";
+  private static final String PLAN =
+      OURS + "recheck\\.(RecheckPlan|RecheckRules|Trigger|Air|AirWords)(\\$.*)?";
   private static final Pattern PERSONAL =
       Pattern.compile(
           "(?i).*(name|birth|address|phone|mail|street|sex|comment|note$|text|guardian).*");
@@ -47,6 +49,18 @@ class ArchitectureTest {
           PLAN);
 
   @ArchTest static final ArchRule theRecheckPlanIsPure = coreOf(PLAN);
+
+  @ArchTest
+  static final ArchRule theDaysOrderIsPure =
+      coreOf(OURS + "today\\.(DayOrder|RecheckEvent)(\\$.*)?", PLAN, WEAR);
+
+  @ArchTest
+  static final ArchRule theConcussionIsPure =
+      coreOf(OURS + "concussion\\.Concussion(Event|Command|Decision|Decider)(\\$.*)?");
+
+  @ArchTest
+  static final ArchRule theCausesOfRechecksArePure =
+      coreOf(OURS + "recheck\\.(RecheckCauseEvent|TypedTemperature)(\\$.*)?");
 
   @ArchTest
   static final ArchRule theRefitIsPure =
@@ -77,7 +91,9 @@ class ArchitectureTest {
           .haveNameMatching(
               OURS
                   + "(session\\.(FitSessionDecider|FitSessionEvolver|CheckRules|AdjustRules"
-                  + "|PassOverRules|CorrectionRules|HelmetRules|ResultRules)|signoff\\.(SignOffDecider|WearRules)"
+                  + "|PassOverRules|CorrectionRules|HelmetRules|ResultRules)"
+                  + "|concussion\\.ConcussionDecider|recheck\\.RecheckRules"
+                  + "|signoff\\.(SignOffDecider|WearRules)"
                   + "|refit\\.(RefitDecider|RefitRules)|fitday\\.FitDayDecider)");
 
   @ArchTest

@@ -4,6 +4,7 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import org.tapeline.inventory.forecast.SizeForecasts;
 import org.tapeline.inventory.helmet.HelmetEvent;
+import org.tapeline.inventory.helmet.WhenConcussionSuspectedThenSetAside;
 import org.tapeline.inventory.helmet.WhenSignedOffThenIssue;
 import org.tapeline.inventory.place.PlaceListed;
 import org.tapeline.inventory.reservation.ReservationEvent;
@@ -54,6 +55,7 @@ public class Wiring {
       WhenRefitOpenedThenReserveOrRequest opened,
       WhenRefitClosedThenRelease closed,
       WhenSignedOffThenIssue signedOff,
+      WhenConcussionSuspectedThenSetAside suspected,
       WhenFitPassedThenBookParts passed) {
     Subscription all = Subscription.named("inventory");
     fields.declareOn(all);
@@ -62,6 +64,7 @@ public class Wiring {
     opened.declareOn(all);
     closed.declareOn(all);
     signedOff.declareOn(all);
+    suspected.declareOn(all);
     passed.declareOn(all);
     String of = "org.tapeline.fitting.";
     return all.ignoring(
@@ -78,6 +81,10 @@ public class Wiring {
         of + "pass-taken-back.v1",
         of + "sign-off-withdrawn.v1",
         of + "sign-off-lapsed.v1",
+        of + "recheck-due.v1",
+        of + "conditions-recorded.v1",
+        of + "hair-changed.v1",
+        of + "return-cleared.v1",
         of + "refit-booked.v1",
         of + "fit-day-announced.v1",
         of + "fit-day-cancelled.v1");

@@ -38,6 +38,11 @@ final class TellsNobody {
             FITTING + "signed-off.v1",
             FITTING + "sign-off-withdrawn.v1",
             FITTING + "sign-off-lapsed.v1",
+            FITTING + "recheck-due.v1",
+            FITTING + "conditions-recorded.v1",
+            FITTING + "hair-changed.v1",
+            FITTING + "concussion-suspected.v1",
+            FITTING + "return-cleared.v1",
             FITTING + "fit-day-announced.v1",
             FITTING + "fit-day-cancelled.v1")
         .ignoring(

@@ -11,11 +11,16 @@ import org.tapeline.fitting.session.FitSessionEvent;
 import org.tapeline.fitting.session.FitSessionEvent.AdjustmentMade;
 import org.tapeline.fitting.session.FitSessionEvent.CheckRecorded;
 import org.tapeline.fitting.session.FitSessionEvent.Conditions;
+import org.tapeline.fitting.session.FitSessionEvent.EntryCorrected;
 import org.tapeline.fitting.session.FitSessionEvent.FitFailed;
 import org.tapeline.fitting.session.FitSessionEvent.FitPassed;
 import org.tapeline.fitting.session.FitSessionEvent.HelmetTried;
+import org.tapeline.fitting.session.FitSessionEvent.PassTakenBack;
+import org.tapeline.fitting.session.FitSessionEvent.RemedyPassedOver;
 import org.tapeline.fitting.session.FitSessionEvent.SessionAbandoned;
 import org.tapeline.fitting.session.FitSessionEvent.SessionOpened;
+import org.tapeline.fitting.session.FitSessionEvent.SessionPaused;
+import org.tapeline.fitting.session.FitSessionEvent.SessionResumed;
 
 /**
  * What was done at a sign-off, from the events of its session alone. Whoever asks later who fitted
@@ -65,6 +70,20 @@ public record Evidence(
   public record Remedied(String check, String remedy, Optional<String> item, Instant at)
       implements Step {}
 
+  /** A remedy was not possible; {@code why} says whether for want of a part. */
+  public record PassedOver(
+      String check, String remedy, Optional<String> item, String why, Instant at) implements Step {}
+
+  /** An answer, or with a remedy an adjustment, was a mistake and taken back. */
+  public record TakenBack(String check, Optional<String> remedy, String why, Instant at)
+      implements Step {}
+
+  /** The session was put aside. */
+  public record Aside(Instant at) implements Step {}
+
+  /** A fitter, the same or another, went on with it. */
+  public record InHandsOf(String fitter, Instant at) implements Step {}
+
   public Evidence {
     parts = List.copyOf(parts);
     answers = List.copyOf(answers);
@@ -85,7 +104,14 @@ public record Evidence(
           failed(e).ifPresent(steps::add);
         }
         case AdjustmentMade e -> steps.add(new Remedied(e.check(), e.remedy(), e.item(), e.at()));
+        case RemedyPassedOver e ->
+            steps.add(new PassedOver(e.check(), e.remedy(), e.item(), e.why(), e.at()));
+        case EntryCorrected e -> steps.add(new TakenBack(e.check(), e.remedy(), e.why(), e.at()));
+        case SessionPaused e -> steps.add(new Aside(e.at()));
+        case SessionResumed e -> steps.add(new InHandsOf(e.fitter(), e.at()));
         case FitPassed e -> passed = Optional.of(e);
+        // What was done stays what was done; that the sign-off ended stands in its own stream.
+        case PassTakenBack e -> {}
         case FitFailed e -> passed = Optional.empty();
         case SessionAbandoned e -> passed = Optional.empty();
       }

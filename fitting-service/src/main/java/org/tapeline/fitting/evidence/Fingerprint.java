@@ -55,6 +55,12 @@ public record Fingerprint(String said) {
       case Evidence.HelmetOn s -> line(facts, "tried", s.tag(), s.model(), s.size(), s.at());
       case Evidence.Failed s -> line(facts, "failed", s.check(), s.finding(), s.valueMm(), s.at());
       case Evidence.Remedied s -> line(facts, "remedied", s.check(), s.remedy(), s.item(), s.at());
+      case Evidence.PassedOver s ->
+          line(facts, "passed-over", s.check(), s.remedy(), s.item(), s.why(), s.at());
+      case Evidence.TakenBack s ->
+          line(facts, "taken-back", s.check(), s.remedy(), s.why(), s.at());
+      case Evidence.Aside s -> line(facts, "aside", s.at());
+      case Evidence.InHandsOf s -> line(facts, "in-hands-of", s.fitter(), s.at());
     }
   }
 

@@ -28,6 +28,18 @@ record SheetWords(Protocol protocol) {
           "Remedy: "
               + remedy(s.remedy())
               + s.item().map(item -> " (" + Words.item(item) + ")").orElse("");
+      case Evidence.PassedOver s ->
+          "Not possible: "
+              + remedy(s.remedy())
+              + s.item().map(item -> " (" + Words.item(item) + ")").orElse("")
+              + (s.why().equals("no-part") ? ", there was none" : "");
+      case Evidence.TakenBack s ->
+          "Taken back as a mistake ("
+              + s.why().replace('-', ' ')
+              + "): "
+              + s.remedy().map(this::remedy).orElse(check(s.check()));
+      case Evidence.Aside s -> "Put aside";
+      case Evidence.InHandsOf s -> "Gone on by " + s.fitter();
     };
   }
 

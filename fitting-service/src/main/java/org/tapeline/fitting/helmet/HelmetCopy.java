@@ -32,6 +32,10 @@ public class HelmetCopy extends PanacheEntityBase {
   @Column(name = "returned_at")
   public Instant returnedAt;
 
+  /** When damage on its surface was last reported. */
+  @Column(name = "cosmetic_damage_at")
+  public Instant cosmeticDamageAt;
+
   public boolean certifiedOn(LocalDate day) {
     return certifiedUntil == null || !day.isAfter(certifiedUntil);
   }
@@ -92,6 +96,11 @@ public class HelmetCopy extends PanacheEntityBase {
 
   public static List<HelmetCopy> ofTags(Collection<String> tags) {
     return tags.isEmpty() ? List.of() : list("tag in ?1", tags);
+  }
+
+  /** What the player has by inventory's records. */
+  public static Optional<HelmetCopy> heldBy(UUID player) {
+    return find("holder = ?1 order by tag", player).firstResultOptional();
   }
 
   /**

@@ -13,9 +13,11 @@ import org.tapeline.journal.Subscription;
 @ApplicationScoped
 public class HelmetEvents {
   private final PulledHelmet pulled;
+  private final DamageSeen damage;
 
-  HelmetEvents(PulledHelmet pulled) {
+  HelmetEvents(PulledHelmet pulled, DamageSeen damage) {
     this.pulled = pulled;
+    this.damage = damage;
   }
 
   record HelmetReceived(
@@ -29,6 +31,8 @@ public class HelmetEvents {
 
   record HelmetQuarantined(String tag, String why, Optional<UUID> player, String place) {}
 
+  record DamageReported(String tag, String severity, Instant at) {}
+
   record HelmetInspected(String tag, String outcome) {}
 
   record HelmetRetired(String tag) {}
@@ -41,6 +45,7 @@ public class HelmetEvents {
         .on(of + "helmet-returned.v1", HelmetReturned.class, (d, e) -> returned(d))
         .on(of + "helmet-moved.v1", HelmetMoved.class, (d, e) -> moved(d))
         .on(of + "helmet-quarantined.v1", HelmetQuarantined.class, this::quarantined)
+        .on(of + "damage-reported.v1", DamageReported.class, this::damaged)
         .on(of + "helmet-inspected.v1", HelmetInspected.class, (d, e) -> inspected(d))
         .on(of + "helmet-retired.v1", HelmetRetired.class, this::retired);
   }
@@ -94,7 +99,27 @@ public class HelmetEvents {
               row.holder = null;
               row.place = d.place();
             });
-    pulled.pulled(helmet, d.why().equals("hold") ? "hold" : "damage", d.player(), event);
+    pulled.pulled(helmet, why(d.why()), d.player(), event);
+  }
+
+  /** A code that is not known here is taken for the graver one. */
+  private static String why(String code) {
+    return switch (code) {
+      case "hold", "inspection" -> code;
+      default -> "damage";
+    };
+  }
+
+  /** Structural damage is heard of again as a quarantine. */
+  private void damaged(DamageReported d, ReceivedEvent event) {
+    if (d.severity().equals("cosmetic")) {
+      HelmetCopy row = known(d.tag());
+      if (row.cosmeticDamageAt == null || d.at().isAfter(row.cosmeticDamageAt)) {
+        row.cosmeticDamageAt = d.at();
+        row.persistAndFlush();
+      }
+      damage.cosmetic(d.tag(), event);
+    }
   }
 
   private static void inspected(HelmetInspected d) {

@@ -9,7 +9,7 @@ public interface PulledHelmet {
 
   /**
    * @param helmet already out of service in its row
-   * @param why damage, hold or retired
+   * @param why damage, hold, inspection or retired
    * @param holder who has it by inventory's records
    */
   void pulled(HelmetCopy helmet, String why, Optional<UUID> holder, ReceivedEvent event);

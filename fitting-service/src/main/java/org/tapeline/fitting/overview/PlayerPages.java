@@ -21,6 +21,7 @@ import java.util.UUID;
 import org.tapeline.fitting.evidence.Evidences;
 import org.tapeline.fitting.evidence.HistoryLine;
 import org.tapeline.fitting.place.Place;
+import org.tapeline.fitting.recheck.RecheckPlans;
 import org.tapeline.fitting.refit.OpenRefits;
 import org.tapeline.fitting.refit.RefitView;
 import org.tapeline.fitting.roster.AdvisedSizeCopy;
@@ -41,11 +42,18 @@ public class PlayerPages {
   private final Sideline sideline;
   private final OpenRefits refits;
   private final Evidences evidences;
+  private final RecheckPlans plans;
   private final Caller caller;
   private final Clock clock;
 
   PlayerPages(
-      Sideline sideline, OpenRefits refits, Evidences evidences, Caller caller, Clock clock) {
+      Sideline sideline,
+      OpenRefits refits,
+      Evidences evidences,
+      RecheckPlans plans,
+      Caller caller,
+      Clock clock) {
+    this.plans = plans;
     this.clock = clock;
     this.evidences = evidences;
     this.sideline = sideline;
@@ -61,7 +69,11 @@ public class PlayerPages {
         List<PlayerView> players, List<String> teams, String team, String at);
 
     static native TemplateInstance player(
-        PlayerView player, List<HistoryLine> history, UUID commandId, String at);
+        PlayerView player,
+        List<HistoryLine> history,
+        UUID commandId,
+        UUID hairCommandId,
+        String at);
 
     static native TemplateInstance state(WearState state, String at);
   }
@@ -91,6 +103,7 @@ public class PlayerPages {
             views(List.of(player)).getFirst(),
             evidences.historyOf(player.player).stream().map(HistoryLine::of).toList(),
             UuidV7.next(),
+            UuidV7.next(),
             hour(player.field))
         .render();
   }
@@ -106,8 +119,12 @@ public class PlayerPages {
   }
 
   private String hour(String field) {
+    return Words.time(clock.instant(), zone(field));
+  }
+
+  private static ZoneId zone(String field) {
     Place place = Place.findById(field);
-    return Words.time(clock.instant(), place == null ? ZoneOffset.UTC : ZoneId.of(place.zone));
+    return place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
   }
 
   PlayerView json(String reference) {
@@ -138,15 +155,16 @@ public class PlayerPages {
   }
 
   private List<PlayerView> views(List<PlayerCopy> players) {
-    List<Sideline.Line> lines = sideline.lines(players);
+    List<Sideline.Looked> looked = sideline.looked(players);
     List<PlayerView> views = new ArrayList<>();
     for (int i = 0; i < players.size(); i++) {
-      views.add(view(players.get(i), lines.get(i)));
+      views.add(view(players.get(i), looked.get(i)));
     }
     return views;
   }
 
-  private PlayerView view(PlayerCopy player, Sideline.Line line) {
+  private PlayerView view(PlayerCopy player, Sideline.Looked looked) {
+    Sideline.Line line = looked.line();
     Optional<UUID> session = FitSessionRow.openOf(player.player).map(s -> s.session);
     return new PlayerView(
         player.player,
@@ -156,6 +174,7 @@ public class PlayerPages {
         player.field,
         line.state(),
         line.tag(),
+        RecheckWords.of(looked, plans.inForce(), clock.instant(), zone(player.field)),
         AdvisedSizeCopy.of(player.player).stream().map(PlayerView.Advice::of).toList(),
         refits.of(player.player),
         session,

@@ -13,6 +13,7 @@ import org.tapeline.fitting.signoff.WearState;
  * A player with all that a fitter needs to know.
  *
  * @param tag the helmet of the sign-off that holds; empty for none
+ * @param recheck what is to be looked at again, and what the weather does to the air
  * @param openSession a fit session that can be gone on with
  * @param asOf when this was asked: a page that stays open does not change by itself
  */
@@ -24,10 +25,22 @@ public record PlayerView(
     String field,
     WearState state,
     String tag,
+    Recheck recheck,
     List<Advice> advice,
     Optional<RefitView> refit,
     Optional<UUID> openSession,
     Instant asOf) {
+
+  /**
+   * The re-checks of the sign-off that holds.
+   *
+   * @param ahead each with its day
+   * @param air what the air does to the liner, in numbers; empty without a sign-off
+   * @param sealed the bound for a liner that cannot give; empty where something is not known
+   */
+  public record Recheck(List<String> ahead, String air, String sealed) {
+    static final Recheck NONE = new Recheck(List.of(), "", "");
+  }
 
   /** The size that sizing advises; empty for no size of that model. */
   public record Advice(

@@ -73,6 +73,7 @@ public record RefitView(
       case "issue-refused" -> "the helmet could not be issued";
       case "pass-taken-back" -> "the fit check was recorded by mistake";
       case "retired" -> "the helmet is retired";
+      case "inspection", "suspected-concussion" -> "the helmet went to inspection";
       default -> why.replace('-', ' ');
     };
   }

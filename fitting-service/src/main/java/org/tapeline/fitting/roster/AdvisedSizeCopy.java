@@ -8,6 +8,7 @@ import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 
@@ -42,6 +43,10 @@ public class AdvisedSizeCopy extends PanacheEntityBase {
       row.model = model;
     }
     return row;
+  }
+
+  public static List<AdvisedSizeCopy> ofPlayers(Collection<UUID> players) {
+    return players.isEmpty() ? List.of() : list("player in ?1", players);
   }
 
   public static List<AdvisedSizeCopy> of(UUID player) {

@@ -6,6 +6,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,14 @@ public class PlayerCopy extends PanacheEntityBase {
 
   @Column(name = "on_roster")
   public boolean onRoster = true;
+
+  /** When the head was last measured or corrected. */
+  @Column(name = "measured_at")
+  public Instant measuredAt;
+
+  /** When it was last said that the head should be measured again. */
+  @Column(name = "remeasure_due_at")
+  public Instant remeasureDueAt;
 
   public String name() {
     return givenName == null ? "erased" : givenName + " " + familyName;
@@ -65,6 +74,15 @@ public class PlayerCopy extends PanacheEntityBase {
 
   public static List<PlayerCopy> onRosterAmong(Collection<UUID> players) {
     return list("onRoster = true and player in ?1 order by familyName, givenName", players);
+  }
+
+  public static List<PlayerCopy> among(Collection<UUID> players) {
+    return players.isEmpty() ? List.of() : list("player in ?1", players);
+  }
+
+  /** Who is fitted at that field, whichever team. */
+  public static List<PlayerCopy> atField(String field) {
+    return list("onRoster = true and field = ?1", field);
   }
 
   /** By id or roster number. */

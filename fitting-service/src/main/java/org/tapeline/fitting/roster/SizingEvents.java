@@ -3,6 +3,7 @@ package org.tapeline.fitting.roster;
 import static java.util.stream.Collectors.toSet;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,9 +15,11 @@ import org.tapeline.journal.Subscription;
 @ApplicationScoped
 public class SizingEvents {
   private final RosterChange change;
+  private final HeadNews news;
 
-  SizingEvents(RosterChange change) {
+  SizingEvents(RosterChange change, HeadNews news) {
     this.change = change;
+    this.news = news;
   }
 
   record PlayerDetails(
@@ -27,6 +30,10 @@ public class SizingEvents {
   record PlayerMoved(UUID player, String team, String field) {}
 
   record PlayerLeft(UUID player) {}
+
+  record HeadMeasured(UUID player, Instant at) {}
+
+  record RemeasureDue(UUID player, Instant at) {}
 
   record SizeAdvised(UUID player, List<Advice> advice) {
     record Advice(String model, Optional<String> size, Optional<String> second, String reason) {}
@@ -45,14 +52,13 @@ public class SizingEvents {
         .on("org.tapeline.sizing.player-enrolled.v1", PlayerEnrolled.class, this::enrolled)
         .on("org.tapeline.sizing.player-moved.v1", PlayerMoved.class, this::moved)
         .on("org.tapeline.sizing.player-left.v1", PlayerLeft.class, this::left)
-        .on("org.tapeline.sizing.size-advised.v1", SizeAdvised.class, SizingEvents::advised)
+        .on("org.tapeline.sizing.size-advised.v1", SizeAdvised.class, this::advised)
         .on("org.tapeline.sizing.chart-published.v1", ChartPublished.class, (d, e) -> chart(d))
+        .on("org.tapeline.sizing.head-measured.v1", HeadMeasured.class, this::measured)
+        .on("org.tapeline.sizing.head-corrected.v1", HeadMeasured.class, this::measured)
+        .on("org.tapeline.sizing.remeasure-due.v1", RemeasureDue.class, this::remeasure)
         .ignoring(
-            "org.tapeline.sizing.guardian-details.v1",
-            "org.tapeline.sizing.head-measured.v1",
-            "org.tapeline.sizing.head-corrected.v1",
-            "org.tapeline.sizing.remeasure-due.v1",
-            "org.tapeline.sizing.size-mix-forecast.v1");
+            "org.tapeline.sizing.guardian-details.v1", "org.tapeline.sizing.size-mix-forecast.v1");
   }
 
   /** Names only: team and field come from the player's own stream, which has an order. */
@@ -98,7 +104,26 @@ public class SizingEvents {
     change.left(d.player(), event);
   }
 
-  private static void advised(SizeAdvised d, ReceivedEvent event) {
+  /** The newest counts, in whichever order measuring and asking to measure are heard of. */
+  private void measured(HeadMeasured d, ReceivedEvent event) {
+    PlayerCopy row = PlayerCopy.of(d.player());
+    row.measuredAt = later(row.measuredAt, d.at());
+    row.persistAndFlush();
+    news.head(d.player(), event);
+  }
+
+  private void remeasure(RemeasureDue d, ReceivedEvent event) {
+    PlayerCopy row = PlayerCopy.of(d.player());
+    row.remeasureDueAt = later(row.remeasureDueAt, d.at());
+    row.persistAndFlush();
+    news.head(d.player(), event);
+  }
+
+  private static Instant later(Instant known, Instant heard) {
+    return known == null || heard.isAfter(known) ? heard : known;
+  }
+
+  private void advised(SizeAdvised d, ReceivedEvent event) {
     Set<String> models = d.advice().stream().map(SizeAdvised.Advice::model).collect(toSet());
     AdvisedSizeCopy.of(d.player()).stream()
         .filter(row -> !models.contains(row.model))
@@ -112,6 +137,7 @@ public class SizingEvents {
       row.advisedAt = event.time();
       row.persistAndFlush();
     }
+    news.head(d.player(), event);
   }
 
   private static void chart(ChartPublished d) {

@@ -18,7 +18,7 @@ import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.helmet.UnreadHelmets;
 import org.tapeline.fitting.place.Place;
-import org.tapeline.fitting.recheck.RecheckPlans;
+import org.tapeline.fitting.recheck.RecheckRules.Check;
 import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.fitting.roster.Words;
 import org.tapeline.journal.Freshness;
@@ -28,20 +28,23 @@ import org.tapeline.journal.Freshness;
 public class Sideline {
   private final Freshness freshness;
   private final Clock clock;
-  private final RecheckPlans plans;
+  private final PlannedChecks planned;
+  private final OutOfPlay outOfPlay;
   private final UnreadHelmets unread;
   private final Duration oldestPicture;
 
   Sideline(
       Freshness freshness,
       Clock clock,
-      RecheckPlans plans,
+      PlannedChecks planned,
+      OutOfPlay outOfPlay,
       UnreadHelmets unread,
       @ConfigProperty(name = "tapeline.sideline.oldest-picture", defaultValue = "PT10S")
           Duration oldestPicture) {
     this.freshness = freshness;
     this.clock = clock;
-    this.plans = plans;
+    this.planned = planned;
+    this.outOfPlay = outOfPlay;
     this.unread = unread;
     this.oldestPicture = oldestPicture;
   }
@@ -54,6 +57,14 @@ public class Sideline {
   public record Line(
       UUID player, String name, String number, String team, String tag, WearState state) {}
 
+  /**
+   * A line with what it rests on.
+   *
+   * @param checks the re-checks ahead; empty without a sign-off that holds
+   * @param facts what they follow from; empty without a sign-off that holds
+   */
+  public record Looked(Line line, List<Check> checks, Optional<PlannedChecks.Facts> facts) {}
+
   /** One player. */
   public Line line(PlayerCopy player) {
     return lines(List.of(player)).getFirst();
@@ -61,6 +72,11 @@ public class Sideline {
 
   /** In the order of the players. */
   public List<Line> lines(List<PlayerCopy> players) {
+    return looked(players).stream().map(Looked::line).toList();
+  }
+
+  /** In the order of the players. */
+  public List<Looked> looked(List<PlayerCopy> players) {
     Map<UUID, SignOffRow> words =
         SignOffRow.of(players.stream().map(p -> p.player).toList()).stream()
             .collect(Collectors.toMap(row -> row.player, Function.identity()));
@@ -71,8 +87,10 @@ public class Sideline {
             words,
             HelmetCopy.ofTags(tags).stream()
                 .collect(Collectors.toMap(h -> h.tag, Function.identity())),
-            unread.among(tags));
-    return players.stream().map(player -> line(player, known)).toList();
+            unread.among(tags),
+            outOfPlay.among(players.stream().map(p -> p.player).toList()),
+            planned.facts(words.values().stream().filter(SignOffRow::holds).toList()));
+    return players.stream().map(player -> look(player, known)).toList();
   }
 
   /** What is known at this moment; the freshness is asked for first, so that it is not too late. */
@@ -80,29 +98,35 @@ public class Sideline {
       Optional<Instant> caughtUpAt,
       Map<UUID, SignOffRow> words,
       Map<String, HelmetCopy> helmets,
-      Set<String> unread) {}
+      Set<String> unread,
+      Set<UUID> outOfPlay,
+      Map<UUID, PlannedChecks.Facts> facts) {}
 
-  private Line line(PlayerCopy player, Known known) {
+  private Looked look(PlayerCopy player, Known known) {
     SignOffRow word = known.words().get(player.player);
     Instant now = clock.instant();
     Place place = player.field == null ? null : Place.findById(player.field);
     ZoneId zone = place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
+    Optional<PlannedChecks.Facts> facts = Optional.ofNullable(known.facts().get(player.player));
+    List<Check> checks = facts.map(f -> planned.checks(f, now)).orElse(List.of());
     WearState state =
         WearRules.state(
-            Optional.ofNullable(word).map(Sideline::word),
-            Optional.ofNullable(word)
-                .map(row -> known.helmets().get(row.tag))
-                .map(h -> helmet(h, known)),
+            new WearRules.Known(
+                Optional.ofNullable(word).map(Sideline::word),
+                Optional.ofNullable(word)
+                    .map(row -> known.helmets().get(row.tag))
+                    .map(h -> helmet(h, known)),
+                known.outOfPlay().contains(player.player),
+                checks),
             new WearRules.Picture(
                 known.caughtUpAt(),
                 oldestPicture,
                 known.caughtUpAt().map(at -> Words.time(at, zone)).orElse("")),
-            plans.inForce(),
             now,
             LocalDate.ofInstant(now, zone));
-    boolean holds = word != null && word.state.equals(SignOff.SIGNED_OFF);
-    return new Line(
-        player.player, player.name(), player.number, player.team, holds ? word.tag : "", state);
+    String tag = word != null && word.holds() ? word.tag : "";
+    Line line = new Line(player.player, player.name(), player.number, player.team, tag, state);
+    return new Looked(line, checks, facts);
   }
 
   private static WearRules.Word word(SignOffRow row) {

@@ -24,6 +24,9 @@ public sealed interface SignOffCommand {
   /** That helmet must not be worn by this player; another one is not meant. */
   record WithdrawHelmet(String tag, String why, Instant at) implements SignOffCommand {}
 
+  /** The sign-off of that session has lapsed; a newer one is not meant. */
+  record Lapse(UUID session, String why, Instant at) implements SignOffCommand {}
+
   /** The sign-off of that session cannot be; a newer one is not meant. */
   record WithdrawSession(UUID session, String why, Instant at) implements SignOffCommand {}
 }

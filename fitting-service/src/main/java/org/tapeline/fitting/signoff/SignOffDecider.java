@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.tapeline.fitting.signoff.SignOff.Live;
+import org.tapeline.fitting.signoff.SignOffCommand.Lapse;
 import org.tapeline.fitting.signoff.SignOffCommand.SignOffPlayer;
 import org.tapeline.fitting.signoff.SignOffCommand.Withdraw;
 import org.tapeline.fitting.signoff.SignOffCommand.WithdrawHelmet;
@@ -37,6 +38,13 @@ public final class SignOffDecider {
           withdrawn(state.live().filter(l -> l.tag().equals(c.tag())), c.why(), c.at());
       case WithdrawSession c ->
           withdrawn(state.live().filter(l -> l.session().equals(c.session())), c.why(), c.at());
+      case Lapse c ->
+          state
+              .live()
+              .filter(l -> l.session().equals(c.session()))
+              .<List<SignOffEvent>>map(
+                  l -> List.of(new SignOffLapsed(l.player(), l.tag(), c.why(), c.at())))
+              .orElse(List.of());
     };
   }
 

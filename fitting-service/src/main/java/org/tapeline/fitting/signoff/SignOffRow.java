@@ -1,6 +1,7 @@
 package org.tapeline.fitting.signoff;
 
 import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Table;
@@ -8,6 +9,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
+import org.tapeline.fitting.session.FitSessionEvent.Conditions;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
 import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
@@ -23,6 +25,17 @@ public class SignOffRow extends PanacheEntityBase {
   public String model;
   public String size;
   public String fitter;
+
+  /** Air at the fit, degrees Celsius; null when it was not recorded. */
+  @Column(name = "fit_air_celsius")
+  public Double fitAirCelsius;
+
+  @Column(name = "fit_altitude_m")
+  public Double fitAltitudeM;
+
+  @Column(name = "fit_hair")
+  public String fitHair;
+
   public String why;
   public Instant at;
 
@@ -51,6 +64,18 @@ public class SignOffRow extends PanacheEntityBase {
     at = e.at();
   }
 
+  public boolean holds() {
+    return state.equals(SignOff.SIGNED_OFF);
+  }
+
+  /** The conditions stand in the fit session's event only. */
+  void fittedUnder(Conditions conditions) {
+    fitAirCelsius = conditions.airCelsius().orElse(null);
+    fitAltitudeM = conditions.altitudeM().orElse(null);
+    fitHair = conditions.hair().orElse(null);
+    persistAndFlush();
+  }
+
   private void ended(String newState, String because, Instant when) {
     state = newState;
     why = because;
@@ -60,6 +85,15 @@ public class SignOffRow extends PanacheEntityBase {
   /** Who is signed off in that helmet. */
   public static List<SignOffRow> liveOn(String tag) {
     return list("tag = ?1 and state = 'signed-off'", tag);
+  }
+
+  /** The sign-offs that hold, of these players. */
+  public static List<SignOffRow> liveOf(Collection<UUID> players) {
+    return players.isEmpty() ? List.of() : list("player in ?1 and state = 'signed-off'", players);
+  }
+
+  public static List<SignOffRow> allLive() {
+    return list("state = 'signed-off' order by player");
   }
 
   static List<SignOffRow> of(Collection<UUID> players) {

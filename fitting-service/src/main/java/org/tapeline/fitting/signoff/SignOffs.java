@@ -37,6 +37,7 @@ public class SignOffs {
         new SignOffPlayer(
             p.player(), p.session(), p.tag(), p.model(), p.size(), p.field(), p.fitter(), p.at()),
         cause);
+    SignOffRow.<SignOffRow>findById(p.player()).fittedUnder(p.conditions());
   }
 
   /**

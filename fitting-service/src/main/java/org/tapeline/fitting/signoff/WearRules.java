@@ -3,9 +3,11 @@ package org.tapeline.fitting.signoff;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.tapeline.fitting.recheck.RecheckPlan;
+import java.util.stream.Collectors;
+import org.tapeline.fitting.recheck.RecheckRules.Check;
 
 /**
  * Whether a player may wear the helmet, from what is known at this moment. Nothing but a sign-off
@@ -51,47 +53,70 @@ public final class WearRules {
   }
 
   /**
+   * What is known of one player.
+   *
+   * @param outOfPlay a concussion was suspected and nobody has confirmed since that a licensed
+   *     health-care professional cleared the return
+   * @param checks the re-checks ahead of the sign-off; the weekly one is always among them
+   */
+  public record Known(
+      Optional<Word> word, Optional<Helmet> helmet, boolean outOfPlay, List<Check> checks) {}
+
+  /**
+   * Out of play comes before everything, also before an old picture: it is this service's own
+   * knowledge.
+   *
    * @param today the day at the player's field
    */
-  public static WearState state(
-      Optional<Word> word,
-      Optional<Helmet> helmet,
-      Picture picture,
-      RecheckPlan plan,
-      Instant now,
-      LocalDate today) {
+  public static WearState state(Known known, Picture picture, Instant now, LocalDate today) {
+    if (known.outOfPlay()) {
+      return WearState.doNotWear("out-of-play", OUT_OF_PLAY);
+    }
     if (picture.old(now)) {
       return WearState.unknown(
           picture.caughtUpAt().isEmpty()
               ? "Not known yet: the service has just started"
               : "Not known since " + picture.since());
     }
-    if (word.isEmpty()) {
+    if (known.word().isEmpty()) {
       return WearState.doNotWear("never-fitted", "Not fitted yet");
     }
-    return switch (word.get().state()) {
-      case SignOff.SIGNED_OFF -> signedOff(word.get(), helmet, plan, now, today);
-      case SignOff.LAPSED -> WearState.doNotWear("lapsed", "The sign-off has lapsed: fit again");
-      default -> WearState.doNotWear("withdrawn", reason(word.get().why()));
+    Word word = known.word().get();
+    return switch (word.state()) {
+      case SignOff.SIGNED_OFF -> signedOff(word, known, now, today);
+      case SignOff.LAPSED -> WearState.doNotWear("lapsed", lapsed(word.why()));
+      default -> WearState.doNotWear("withdrawn", reason(word.why()));
     };
   }
 
-  private static WearState signedOff(
-      Word word, Optional<Helmet> helmet, RecheckPlan plan, Instant now, LocalDate today) {
-    if (helmet.filter(h -> !h.readable()).isPresent()) {
+  private static WearState signedOff(Word word, Known known, Instant now, LocalDate today) {
+    if (known.helmet().filter(h -> !h.readable()).isPresent()) {
       return WearState.unknown("News of this helmet could not be read. Tell the equipment manager");
     }
-    Optional<String> against = helmet.map(h -> against(word, h, today)).orElse(NOT_RECORDED);
+    Optional<String> against =
+        known.helmet().map(h -> against(word, h, today)).orElse(NOT_RECORDED);
     if (against.isPresent()) {
       return WearState.doNotWear("withdrawn", against.get());
     }
-    if (!now.isBefore(plan.lapsesAt(word.at()))) {
+    return checked(known.checks(), now);
+  }
+
+  /** A sign-off for which no re-check is planned would hold for ever: that is not believed. */
+  private static WearState checked(List<Check> checks, Instant now) {
+    if (checks.isEmpty()) {
+      return WearState.unknown("The re-checks of this sign-off are not known");
+    }
+    if (checks.stream().anyMatch(check -> check.lapsed(now))) {
       return WearState.doNotWear("lapsed", "The re-check is overdue: the sign-off has lapsed");
     }
-    return now.isBefore(plan.dueAt(word.at()))
+    List<Check> due = checks.stream().filter(check -> check.due(now)).toList();
+    return due.isEmpty()
         ? WearState.mayWear()
-        : WearState.checkToday("The weekly re-check is due");
+        : WearState.checkToday(due.stream().map(Check::said).collect(Collectors.joining("; ")));
   }
+
+  private static final String OUT_OF_PLAY =
+      "Out of play: a licensed health-care professional decides the return";
 
   private static final Optional<String> NOT_RECORDED = Optional.of("The helmet is not on record");
 
@@ -113,6 +138,12 @@ public final class WearRules {
     };
   }
 
+  private static String lapsed(String why) {
+    return why.equals("out-of-certification")
+        ? "The certification of the helmet has ended"
+        : "The sign-off has lapsed: fit again";
+  }
+
   private static String reason(String why) {
     return switch (why) {
       case "fit-failed" -> "The fit check failed";
@@ -122,7 +153,7 @@ public final class WearRules {
       case "pass-taken-back" -> "The fit check was recorded by mistake";
       case "retired" -> "The helmet is retired";
       case "handed-on" -> "The helmet was fitted to another player";
-      case "suspected-concussion" -> "Out of play: a licensed professional decides the return";
+      case "inspection", "suspected-concussion" -> "The helmet went to inspection: fit again";
       default -> "The sign-off was withdrawn";
     };
   }

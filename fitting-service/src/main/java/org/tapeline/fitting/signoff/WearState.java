@@ -3,8 +3,8 @@ package org.tapeline.fitting.signoff;
 /**
  * Whether a player may take the field.
  *
- * @param status of the sign-off: never-fitted, signed-off, check-due, lapsed or withdrawn; {@code
- *     unknown} when it cannot be told
+ * @param status of the sign-off: never-fitted, signed-off, check-due, lapsed, withdrawn or
+ *     out-of-play; {@code unknown} when it cannot be told
  * @param code may-wear, check-today, do-not-wear or unknown: also the class on the page
  * @param said the state in words
  * @param reason why, in words; empty for "may wear"

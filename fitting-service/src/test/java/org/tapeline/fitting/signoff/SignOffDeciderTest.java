@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.tapeline.fitting.signoff.SignOffCommand.Lapse;
 import org.tapeline.fitting.signoff.SignOffCommand.SignOffPlayer;
 import org.tapeline.fitting.signoff.SignOffCommand.Withdraw;
 import org.tapeline.fitting.signoff.SignOffCommand.WithdrawHelmet;
@@ -92,12 +93,22 @@ class SignOffDeciderTest {
   }
 
   @Test
+  @DisplayName("lapses with its own session and stands when it was fitted anew meanwhile")
+  void lapsed() {
+    Lapse lapse = new Lapse(SESSION, "recheck-overdue", AT);
+    assertThat(when(lapse, SIGNED_OFF))
+        .containsExactly(new SignOffLapsed(PLAYER, "LV0001", "recheck-overdue", AT));
+    assertThat(when(lapse, SIGNED_OFF, signedOff(LATER, "LV0001"))).isEmpty();
+  }
+
+  @Test
   @DisplayName("that does not hold is not withdrawn: never given, withdrawn before, or lapsed")
   void nothingToWithdraw() {
     for (SignOffCommand command :
         List.of(
             new Withdraw("fit-failed", AT),
             new WithdrawHelmet("LV0001", "damage", AT),
+            new Lapse(SESSION, "recheck-overdue", AT),
             new WithdrawSession(SESSION, "issue-refused", AT))) {
       assertThat(when(command)).as("%s", command).isEmpty();
       assertThat(when(command, SIGNED_OFF, WITHDRAWN)).as("%s", command).isEmpty();

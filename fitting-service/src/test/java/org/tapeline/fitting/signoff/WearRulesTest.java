@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.tapeline.fitting.recheck.RecheckPlan;
+import org.tapeline.fitting.recheck.RecheckRules.Check;
+import org.tapeline.fitting.recheck.Trigger;
 import org.tapeline.fitting.signoff.WearRules.Helmet;
+import org.tapeline.fitting.signoff.WearRules.Known;
 import org.tapeline.fitting.signoff.WearRules.Picture;
 import org.tapeline.fitting.signoff.WearRules.Word;
 
@@ -22,7 +24,14 @@ class WearRulesTest {
   private static final Instant NEXT_DAY = SIGNED.plus(Duration.ofDays(1));
   private static final LocalDate TODAY = LocalDate.parse("2026-08-02");
   private static final Duration OLDEST = Duration.ofSeconds(10);
-  private static final RecheckPlan PLAN = new RecheckPlan("weekly", 1, 7, 10, "for the test");
+  private static final Check WEEKLY =
+      new Check(
+          Trigger.WEEKLY,
+          SIGNED,
+          SIGNED.plus(Duration.ofDays(7)),
+          Optional.of(SIGNED.plus(Duration.ofDays(10))),
+          "The weekly re-check is due");
+  private static final List<Check> CHECKS = List.of(WEEKLY);
   private static final Word SIGNED_OFF = new Word(PLAYER, "signed-off", "", SIGNED);
   private static final Helmet ISSUED = issuedTo(PLAYER);
 
@@ -45,8 +54,11 @@ class WearRulesTest {
   }
 
   private static WearState at(Instant now, Word word, Helmet helmet) {
-    return WearRules.state(
-        Optional.ofNullable(word), Optional.ofNullable(helmet), fresh(now), PLAN, now, TODAY);
+    return WearRules.state(known(word, helmet, false, CHECKS), fresh(now), now, TODAY);
+  }
+
+  private static Known known(Word word, Helmet helmet, boolean outOfPlay, List<Check> checks) {
+    return new Known(Optional.ofNullable(word), Optional.ofNullable(helmet), outOfPlay, checks);
   }
 
   private static WearState nextDay(Word word, Helmet helmet) {
@@ -54,8 +66,7 @@ class WearRulesTest {
   }
 
   private static WearState seen(Picture picture) {
-    return WearRules.state(
-        Optional.of(SIGNED_OFF), Optional.of(ISSUED), picture, PLAN, NEXT_DAY, TODAY);
+    return WearRules.state(known(SIGNED_OFF, ISSUED, false, CHECKS), picture, NEXT_DAY, TODAY);
   }
 
   private static void doNotWear(WearState state, String status, String reason) {
@@ -193,8 +204,80 @@ class WearRulesTest {
   void justStarted() {
     Picture none = new Picture(Optional.empty(), OLDEST, "");
     assertThat(seen(none).reason()).isEqualTo("Not known yet: the service has just started");
-    assertThat(
-            WearRules.state(Optional.empty(), Optional.empty(), none, PLAN, NEXT_DAY, TODAY).code())
+    assertThat(WearRules.state(known(null, null, false, List.of()), none, NEXT_DAY, TODAY).code())
         .isEqualTo("unknown");
+  }
+
+  @Test
+  @DisplayName("no: the helmet went out of certification, said in its own words")
+  void toldUncertified() {
+    doNotWear(
+        nextDay(new Word(PLAYER, "lapsed", "out-of-certification", SIGNED), ISSUED),
+        "lapsed",
+        "The certification of the helmet has ended");
+  }
+
+  @Test
+  @DisplayName("no: out of play, whatever sign-off there is and however old the picture")
+  void outOfPlay() {
+    String why = "Out of play: a licensed health-care professional decides the return";
+    Picture none = new Picture(Optional.empty(), OLDEST, "");
+    for (Picture picture : List.of(fresh(NEXT_DAY), none)) {
+      doNotWear(
+          WearRules.state(known(SIGNED_OFF, ISSUED, true, CHECKS), picture, NEXT_DAY, TODAY),
+          "out-of-play",
+          why);
+      doNotWear(
+          WearRules.state(known(null, null, true, List.of()), picture, NEXT_DAY, TODAY),
+          "out-of-play",
+          why);
+    }
+  }
+
+  @Test
+  @DisplayName("no: in inspection, without a word of why")
+  void inspection() {
+    doNotWear(
+        nextDay(new Word(PLAYER, "withdrawn", "inspection", SIGNED), ISSUED),
+        "withdrawn",
+        "The helmet went to inspection: fit again");
+  }
+
+  @Test
+  @DisplayName("not known: no re-check is planned, so the sign-off would hold for ever")
+  void noPlan() {
+    assertThat(
+            WearRules.state(
+                    known(SIGNED_OFF, ISSUED, false, List.of()), fresh(NEXT_DAY), NEXT_DAY, TODAY)
+                .code())
+        .isEqualTo("unknown");
+  }
+
+  @Test
+  @DisplayName("check today: every reason is said; one that has lapsed is enough for no")
+  void moreThanOneCheck() {
+    Check hair = check(Trigger.HAIR_CHANGED, NEXT_DAY, "The hair has changed");
+    Check cold = check(Trigger.COLDER, NEXT_DAY, "It is colder");
+    assertThat(
+            WearRules.state(
+                    known(SIGNED_OFF, ISSUED, false, List.of(WEEKLY, hair, cold)),
+                    fresh(NEXT_DAY),
+                    NEXT_DAY,
+                    TODAY)
+                .reason())
+        .isEqualTo("The hair has changed; It is colder");
+    Instant later = NEXT_DAY.plus(Duration.ofDays(3));
+    assertThat(
+            WearRules.state(
+                    known(SIGNED_OFF, ISSUED, false, List.of(WEEKLY, hair)),
+                    fresh(later),
+                    later,
+                    TODAY)
+                .status())
+        .isEqualTo("lapsed");
+  }
+
+  private static Check check(Trigger trigger, Instant due, String said) {
+    return new Check(trigger, due, due, Optional.of(due.plus(Duration.ofDays(3))), said);
   }
 }

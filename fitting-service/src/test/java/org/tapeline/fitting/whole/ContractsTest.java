@@ -33,7 +33,7 @@ import org.tapeline.testkit.TestServers;
 @Tag("servers")
 @DisplayName("The contracts")
 class ContractsTest {
-  /** Whether a sign-off has lapsed is worked out when it is asked for; nothing has to say it. */
+  /** A sign-off lapses after days; RecheckTest lets them go by. */
   private static final String NEVER_SAID = "org.tapeline.fitting.sign-off-lapsed.v1";
 
   private final EventContracts contracts = EventContracts.load();
@@ -138,5 +138,9 @@ class ContractsTest {
     fitter.passesOverAir(strayed);
     fitter.takesBackTheAnswer(strayed);
     fitter.abandons(fitter.opens(ada.player()));
+    fitter.says("/api/conditions", Map.of("field", "NORTH", "air", "70", "unit", "F"));
+    fitter.says("/api/hair-changes", Map.of("player", ada.number(), "hair", "short"));
+    fitter.says("/api/concussions", Map.of("player", ada.number()));
+    fitter.says("/api/concussions/" + ada.player() + "/return", Map.of("confirmed", true));
   }
 }

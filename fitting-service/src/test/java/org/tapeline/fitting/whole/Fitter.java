@@ -122,6 +122,13 @@ final class Fitter {
     done(200, "/api/sessions/" + session + "/take-back", Map.of("why", "wrong-player"));
   }
 
+  /** Something that is taken. */
+  Response says(String path, Map<String, ?> body) {
+    Response answer = post(user, path, body);
+    assertThat(answer.statusCode()).as(path + answer.asString()).isBetween(200, 201);
+    return answer;
+  }
+
   void abandons(UUID session) {
     done(200, "/api/sessions/" + session + "/abandon", Map.of("why", "weather"));
   }

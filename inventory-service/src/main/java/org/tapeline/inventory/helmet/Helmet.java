@@ -40,6 +40,7 @@ public record Helmet(
     RETURN,
     MOVE,
     REPORT_DAMAGE,
+    SET_ASIDE,
     INSPECT,
     RETIRE
   }
@@ -49,10 +50,12 @@ public record Helmet(
   static {
     ALLOWED.put(State.UNKNOWN, EnumSet.of(Step.RECEIVE));
     ALLOWED.put(
-        State.AVAILABLE, EnumSet.of(Step.ISSUE, Step.MOVE, Step.REPORT_DAMAGE, Step.RETIRE));
+        State.AVAILABLE,
+        EnumSet.of(Step.ISSUE, Step.MOVE, Step.REPORT_DAMAGE, Step.SET_ASIDE, Step.RETIRE));
     ALLOWED.put(
         State.ISSUED,
-        EnumSet.of(Step.ISSUE, Step.RETURN, Step.MOVE, Step.REPORT_DAMAGE, Step.RETIRE));
+        EnumSet.of(
+            Step.ISSUE, Step.RETURN, Step.MOVE, Step.REPORT_DAMAGE, Step.SET_ASIDE, Step.RETIRE));
     ALLOWED.put(
         State.QUARANTINED, EnumSet.of(Step.MOVE, Step.REPORT_DAMAGE, Step.INSPECT, Step.RETIRE));
     ALLOWED.put(State.RETIRED, EnumSet.noneOf(Step.class));

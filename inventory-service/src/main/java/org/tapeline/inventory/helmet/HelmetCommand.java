@@ -36,6 +36,9 @@ public sealed interface HelmetCommand {
       UUID report, String where, String what, boolean structural, String by, Instant at)
       implements HelmetCommand {}
 
+  /** Take it out of use until somebody has looked at it; nothing has been seen on it yet. */
+  record SetAside(Instant at) implements HelmetCommand {}
+
   /** Say what an inspection found. */
   record Inspect(boolean backToStock, List<String> findings, String by, Instant at)
       implements HelmetCommand {}

@@ -14,6 +14,7 @@ import org.tapeline.inventory.helmet.HelmetCommand.Receive;
 import org.tapeline.inventory.helmet.HelmetCommand.ReportDamage;
 import org.tapeline.inventory.helmet.HelmetCommand.Retire;
 import org.tapeline.inventory.helmet.HelmetCommand.Return;
+import org.tapeline.inventory.helmet.HelmetCommand.SetAside;
 import org.tapeline.inventory.helmet.HelmetEvent.DamageReported;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetInspected;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetIssued;
@@ -35,6 +36,7 @@ public final class HelmetDecider {
       case Return c -> giveBack(helmet, c);
       case Move c -> move(helmet, c);
       case ReportDamage c -> damage(helmet, c);
+      case SetAside c -> setAside(helmet, c);
       case Inspect c -> inspect(helmet, c);
       case Retire c -> retire(helmet, c);
     };
@@ -124,6 +126,15 @@ public final class HelmetDecider {
             reported,
             new HelmetQuarantined(helmet.tag(), "damage", helmet.holder(), helmet.place(), c.at()))
         : Decision.accepted(reported);
+  }
+
+  /** One that is out of use already, or is not known here, needs nothing more. */
+  private static Decision setAside(Helmet helmet, SetAside c) {
+    return helmet.allows(Step.SET_ASIDE)
+        ? Decision.accepted(
+            new HelmetQuarantined(
+                helmet.tag(), "inspection", helmet.holder(), helmet.place(), c.at()))
+        : Decision.accepted();
   }
 
   private static Decision inspect(Helmet helmet, Inspect c) {
