@@ -6,6 +6,7 @@ import org.tapeline.fitting.concussion.ConcussionEvent.ConcussionSuspected;
 import org.tapeline.fitting.concussion.ConcussionEvent.ReturnCleared;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayCancelled;
+import org.tapeline.fitting.fitday.FitDayEvent.FitDayMoved;
 import org.tapeline.fitting.helmet.HelmetEvents;
 import org.tapeline.fitting.part.PartEvents;
 import org.tapeline.fitting.place.PlaceEvents;
@@ -14,6 +15,7 @@ import org.tapeline.fitting.recheck.RecheckCauseEvent.HairChanged;
 import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
 import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
 import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
+import org.tapeline.fitting.refit.RefitEvent.RefitUnbooked;
 import org.tapeline.fitting.refit.WhenIssueRefusedThenWithdraw;
 import org.tapeline.fitting.refit.WhenReplacementKnownThenBook;
 import org.tapeline.fitting.roster.SizingEvents;
@@ -66,8 +68,10 @@ public class Wiring {
         .with("return-cleared", 1, ReturnCleared.class)
         .with("refit-opened", 1, RefitOpened.class)
         .with("refit-booked", 1, RefitBooked.class)
+        .with("refit-unbooked", 1, RefitUnbooked.class)
         .with("refit-closed", 1, RefitClosed.class)
         .with("fit-day-announced", 1, FitDayAnnounced.class)
+        .with("fit-day-moved", 1, FitDayMoved.class)
         .with("fit-day-cancelled", 1, FitDayCancelled.class);
   }
 

@@ -73,7 +73,9 @@ class ArchitectureTest {
       coreOf(
           OURS
               + "fitday\\.(FitDay|FitDayEvent|FitDayCommand|FitDayDecider|FitDayDecision"
-              + "|FitDaySlots|Booking)(\\$.*)?");
+              + "|FitDaySlots|Booking|Opening|OpenSlot|SlotSeeker|Stay|TravelTimes|TakenPlace"
+              + "|BookingWeights|BookingCost|BookingPlan|HouseholdSeats|MovedDay|FitLengths"
+              + "|FitMinutes)(\\$.*)?");
 
   @ArchTest
   static final ArchRule theEvidenceIsPure =

@@ -86,7 +86,9 @@ public class Wiring {
         of + "hair-changed.v1",
         of + "return-cleared.v1",
         of + "refit-booked.v1",
+        of + "refit-unbooked.v1",
         of + "fit-day-announced.v1",
+        of + "fit-day-moved.v1",
         of + "fit-day-cancelled.v1");
   }
 }

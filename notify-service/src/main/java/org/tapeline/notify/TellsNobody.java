@@ -44,6 +44,7 @@ final class TellsNobody {
             FITTING + "concussion-suspected.v1",
             FITTING + "return-cleared.v1",
             FITTING + "fit-day-announced.v1",
+            FITTING + "fit-day-moved.v1",
             FITTING + "fit-day-cancelled.v1")
         .ignoring(
             INVENTORY + "helmet-received.v1",

@@ -28,7 +28,7 @@ class ArchitectureTest {
           + "|NoticeKind.*|Urgency|WhyUndeliverable|NoticeOfCase)";
   private static final String CAUSE_CORE =
       "org\\.tapeline\\.notify\\.cause\\."
-          + "(RefitCase|RefitCase\\$.*|Refit(Opened|Booked|Closed)|Step.*|ToldSoFar"
+          + "(RefitCase|RefitCase\\$.*|Refit(Opened|Booked|Unbooked|Closed)|Step.*|ToldSoFar"
           + "|WhenRefitCaseMovesThenTellGuardian)";
   private static final String WORDS_CORE =
       "org\\.tapeline\\.notify\\.words\\."

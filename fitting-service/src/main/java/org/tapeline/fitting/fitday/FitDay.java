@@ -1,13 +1,13 @@
 package org.tapeline.fitting.fitday;
 
-import java.time.Instant;
+import java.util.Optional;
 
 /**
  * A fit day as its events tell.
  *
- * @param endsAt when it is over; {@code null} before it was announced
+ * @param opening where and when; empty before it was announced
  */
-public record FitDay(Status status, Instant endsAt) {
+public record FitDay(Status status, Optional<Opening> opening) {
 
   /** Where the day stands. */
   public enum Status {
@@ -16,5 +16,5 @@ public record FitDay(Status status, Instant endsAt) {
     CANCELLED
   }
 
-  public static final FitDay NONE = new FitDay(Status.NOT_ANNOUNCED, null);
+  public static final FitDay NONE = new FitDay(Status.NOT_ANNOUNCED, Optional.empty());
 }

@@ -1,9 +1,12 @@
 package org.tapeline.fitting.fitday;
 
-/** What comes of a command: an event, or a refusal with a sentence for the person. */
+/** What comes of a command: an event, nothing, or a refusal with a sentence for the person. */
 public sealed interface FitDayDecision {
   /** It happens. */
   record Accepted(FitDayEvent event) implements FitDayDecision {}
+
+  /** It is so already. */
+  record Unchanged() implements FitDayDecision {}
 
   /**
    * It does not.

@@ -2,13 +2,6 @@ package org.tapeline.fitting.fitday;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
-import java.time.DateTimeException;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -21,38 +14,30 @@ import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
-/** Announces and cancels fit days, from pages and programs alike. */
+/** Announces, moves and cancels fit days, from pages and programs alike. */
 @ApplicationScoped
 public class FitDayDesk {
-  private static final int USUAL_MINUTES = 15;
-
   private final CommandLog commands;
   private final FitDays fitDays;
   private final WaitingCases waiting;
+  private final FitTimes times;
   private final Caller caller;
   private final Clock clock;
 
   FitDayDesk(
-      CommandLog commands, FitDays fitDays, WaitingCases waiting, Caller caller, Clock clock) {
+      CommandLog commands,
+      FitDays fitDays,
+      WaitingCases waiting,
+      FitTimes times,
+      Caller caller,
+      Clock clock) {
     this.commands = commands;
     this.fitDays = fitDays;
     this.waiting = waiting;
+    this.times = times;
     this.caller = caller;
     this.clock = clock;
   }
-
-  /**
-   * What is announced.
-   *
-   * @param date ISO date, {@code opens} and {@code closes} ISO times, in the field's zone
-   */
-  public record FitDayBody(
-      String field,
-      String date,
-      String opens,
-      String closes,
-      Integer fitters,
-      Integer minutesPerFit) {}
 
   /**
    * @throws Problem when an entry is wrong or the field is not the caller's
@@ -64,8 +49,33 @@ public class FitDayDesk {
         body,
         () -> {
           UUID fitDay = DerivedId.from(id, "fit-day");
-          handle(announcement(fitDay, body), fitDay, Cause.command(id));
+          Place place = ownPlace(body);
+          int usual = body.minutesPerFit() == null ? times.at(place.code).minutes() : 0;
+          Opening opening = body.opening(place, 1, usual);
+          Cause cause = Cause.command(id);
+          if (handle(fitDay, new FitDayCommand.Announce(fitDay, opening, clock.instant()), cause)) {
+            waiting.bookWaiting(cause);
+          }
           return Answer.of(201, Map.of("fitDay", fitDay));
+        });
+  }
+
+  /** What of a fit day is to be otherwise; with the day, since one id moves one day. */
+  private record Wanted(UUID fitDay, FitDayBody body) {}
+
+  /**
+   * @throws Problem when an entry is wrong or one of both fields is not the caller's
+   */
+  public Answer move(UUID id, UUID fitDay, FitDayBody body) {
+    return commands.once(
+        id,
+        "move-fit-day",
+        new Wanted(fitDay, body),
+        () -> {
+          FitDayRow row = ownDay(fitDay);
+          Opening opening = body.opening(ownPlace(body), row.fitters, row.minutes);
+          change(row, new FitDayCommand.Move(fitDay, opening, clock.instant()), "moved", id);
+          return new Answer(204, null);
         });
   }
 
@@ -75,78 +85,53 @@ public class FitDayDesk {
         "cancel-fit-day",
         fitDay,
         () -> {
-          FitDayRow row = FitDayRow.findById(fitDay);
-          if (row == null) {
-            throw Problem.notFound("There is no such fit day.");
-          }
-          mustWorkAt(row.field);
-          handle(new FitDayCommand.Cancel(fitDay, clock.instant()), fitDay, Cause.command(id));
+          FitDayRow row = ownDay(fitDay);
+          change(row, new FitDayCommand.Cancel(fitDay, clock.instant()), "cancelled", id);
           return new Answer(204, null);
         });
   }
 
-  private void handle(FitDayCommand command, UUID fitDay, Cause cause) {
-    switch (fitDays.handle(fitDay, command, cause)) {
-      case FitDayDecision.Accepted accepted -> waiting.bookWaiting(cause);
+  /** The cases are held before their slots go, in the order in which whoever ends one does. */
+  private void change(FitDayRow day, FitDayCommand command, String why, UUID id) {
+    fitDays.lockSlots();
+    List<TakenPlace> taken = fitDays.takenOn(day);
+    waiting.holdStill(taken.stream().map(TakenPlace::refitCase).toList());
+    Cause cause = Cause.command(id);
+    if (handle(day.fitDay, command, cause)) {
+      waiting.bookAgain(day.fitDay, taken, why, cause);
+    }
+  }
+
+  /** True when it led to something. */
+  private boolean handle(UUID fitDay, FitDayCommand command, Cause cause) {
+    return switch (fitDays.handle(fitDay, command, cause)) {
+      case FitDayDecision.Accepted accepted -> true;
+      case FitDayDecision.Unchanged unchanged -> false;
       case FitDayDecision.Refused r ->
           throw r.field().isEmpty()
               ? Problem.conflict(r.code(), r.sentence())
-              : wrong(List.of(new FieldError(r.field(), r.sentence())));
-    }
+              : FitDayBody.wrong(List.of(new FieldError(r.field(), r.sentence())));
+    };
   }
 
-  private FitDayCommand announcement(UUID id, FitDayBody body) {
-    Place place = body.field() == null ? null : Place.findById(body.field());
-    if (place == null || !place.kind.equals("field")) {
-      throw wrong(List.of(new FieldError("field", "Choose a field from the list.")));
+  private FitDayRow ownDay(UUID fitDay) {
+    FitDayRow row = FitDayRow.findById(fitDay);
+    if (row == null) {
+      throw Problem.notFound("There is no such fit day.");
     }
+    mustWorkAt(row.field);
+    return row;
+  }
+
+  private Place ownPlace(FitDayBody body) {
+    Place place = body.place();
     mustWorkAt(place.code);
-    ZoneId zone = ZoneId.of(place.zone);
-    List<FieldError> errors = new ArrayList<>();
-    Instant opens = moment("opens", body.date(), body.opens(), zone, errors);
-    Instant closes = moment("closes", body.date(), body.closes(), zone, errors);
-    if (!errors.isEmpty()) {
-      throw wrong(errors);
-    }
-    return new FitDayCommand.Announce(
-        id,
-        place.code,
-        opens,
-        closes,
-        place.zone,
-        body.fitters() == null ? 1 : body.fitters(),
-        body.minutesPerFit() == null ? USUAL_MINUTES : body.minutesPerFit(),
-        clock.instant());
-  }
-
-  private static Instant moment(
-      String field, String date, String time, ZoneId zone, List<FieldError> errors) {
-    try {
-      LocalDate day = LocalDate.parse(text(date));
-      try {
-        return ZonedDateTime.of(day, LocalTime.parse(text(time)), zone).toInstant();
-      } catch (DateTimeException e) {
-        errors.add(new FieldError(field, "Write the time as 17:30."));
-      }
-    } catch (DateTimeException e) {
-      errors.removeIf(error -> error.field().equals("date"));
-      errors.add(new FieldError("date", "Write the date as 2026-08-31."));
-    }
-    return Instant.EPOCH;
+    return place;
   }
 
   private void mustWorkAt(String field) {
     if (!caller.mayWorkAt(field)) {
       throw Problem.otherField("You do not work at the field " + field + ".");
     }
-  }
-
-  private static Problem wrong(List<FieldError> errors) {
-    return new Problem(
-        422, "fit-day", "Not announced", "Correct the entries that are marked.", errors);
-  }
-
-  private static String text(String value) {
-    return value == null ? "" : value.strip();
   }
 }

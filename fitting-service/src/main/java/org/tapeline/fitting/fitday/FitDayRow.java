@@ -30,25 +30,49 @@ public class FitDayRow extends PanacheEntityBase {
   public int minutes;
   public boolean cancelled;
 
-  static void announced(FitDayEvent.FitDayAnnounced day) {
+  /** Rises whenever the day is moved or cancelled: calendars keep the highest. */
+  public int sequence;
+
+  static void announced(UUID fitDay, Opening opening) {
     FitDayRow row = new FitDayRow();
-    row.fitDay = day.fitDay();
-    row.field = day.field();
-    row.startsAt = day.startsAt();
-    row.endsAt = day.endsAt();
-    row.zone = day.zone();
-    row.fitters = day.fitters();
-    row.minutes = day.minutesPerFit();
+    row.fitDay = fitDay;
+    row.hold(opening);
+    row.persistAndFlush();
+  }
+
+  static void moved(UUID fitDay, Opening opening) {
+    FitDayRow row = findById(fitDay);
+    row.hold(opening);
+    row.sequence++;
     row.persistAndFlush();
   }
 
   static void cancelled(UUID fitDay) {
     FitDayRow row = findById(fitDay);
     row.cancelled = true;
+    row.sequence++;
     row.persistAndFlush();
+  }
+
+  private void hold(Opening opening) {
+    field = opening.field();
+    startsAt = opening.startsAt();
+    endsAt = opening.endsAt();
+    zone = opening.zone();
+    fitters = opening.fitters();
+    minutes = opening.minutesPerFit();
+  }
+
+  Opening opening() {
+    return new Opening(field, startsAt, endsAt, zone, fitters, minutes);
   }
 
   static List<FitDayRow> coming(Instant now) {
     return list("cancelled = false and endsAt > ?1 order by startsAt, field", now);
+  }
+
+  /** Those that were cancelled among them. */
+  static List<FitDayRow> endingAfter(Instant now) {
+    return list("endsAt > ?1 order by startsAt, field, fitDay", now);
   }
 }

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 
 /** The slots of a fit day: back to back for each fitter, none that would run past the end. */
 final class FitDaySlots {
@@ -17,7 +16,7 @@ final class FitDaySlots {
    */
   record Slot(Instant startsAt, Instant endsAt, int lane) {}
 
-  static List<Slot> of(FitDayAnnounced day) {
+  static List<Slot> of(Opening day) {
     Duration length = Duration.ofMinutes(day.minutesPerFit());
     List<Slot> slots = new ArrayList<>();
     Instant start = day.startsAt();

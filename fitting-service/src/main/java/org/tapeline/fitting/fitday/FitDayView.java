@@ -3,7 +3,9 @@ package org.tapeline.fitting.fitday;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.UUID;
 import org.tapeline.fitting.roster.Words;
 
@@ -18,6 +20,8 @@ public record FitDayView(
     int minutesPerFit,
     long free,
     List<Slot> booked) {
+
+  private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   /** A booked slot; the times are of the field's clock, 00:00 to 23:59. */
   public record Slot(UUID refitCase, LocalTime from, LocalTime to) {
@@ -42,6 +46,25 @@ public record FitDayView(
         row.minutes,
         FitSlotRow.freeOn(row.fitDay),
         booked);
+  }
+
+  /** Those that are not over, earliest first; not those that were cancelled. */
+  public static List<FitDayView> coming(Instant now) {
+    return FitDayRow.coming(now).stream().map(FitDayView::of).toList();
+  }
+
+  /** ISO date of the field. */
+  public String date() {
+    return startsAt.atZone(ZoneId.of(zone)).toLocalDate().toString();
+  }
+
+  /** ISO time of the field, hours and minutes. */
+  public String opens() {
+    return HOUR.format(startsAt.atZone(ZoneId.of(zone)));
+  }
+
+  public String closes() {
+    return HOUR.format(endsAt.atZone(ZoneId.of(zone)));
   }
 
   public String day() {

@@ -1,14 +1,12 @@
 package org.tapeline.fitting.fitday;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayCancelled;
-import org.tapeline.fitting.place.Travel;
+import org.tapeline.fitting.fitday.FitDayEvent.FitDayMoved;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.RecordedEvent;
@@ -23,7 +21,12 @@ public class FitDays {
     this.journal = journal;
   }
 
-  /** Decides, records, and makes or frees the slots. */
+  /** Until the transaction ends nobody else makes, frees or looks for slots. */
+  public void lockSlots() {
+    FitSlotRow.lockSlots();
+  }
+
+  /** Decides, records, and makes or removes the slots. */
   FitDayDecision handle(UUID fitDay, FitDayCommand command, Cause cause) {
     FitSlotRow.lockSlots();
     StreamName stream = StreamName.of("fitday", fitDay, fitDay);
@@ -43,14 +46,36 @@ public class FitDays {
   private static void show(FitDayEvent event) {
     switch (event) {
       case FitDayAnnounced day -> {
-        FitDayRow.announced(day);
-        FitDaySlots.of(day).forEach(slot -> FitSlotRow.make(day.fitDay(), slot));
+        FitDayRow.announced(day.fitDay(), day.opening());
+        makeSlots(day.fitDay(), day.opening());
+      }
+      case FitDayMoved day -> {
+        FitSlotRow.removeAll(day.fitDay());
+        FitDayRow.moved(day.fitDay(), day.opening());
+        makeSlots(day.fitDay(), day.opening());
       }
       case FitDayCancelled day -> {
         FitSlotRow.bookedOn(day.fitDay()).forEach(FitSlotRow::free);
         FitDayRow.cancelled(day.fitDay());
       }
     }
+  }
+
+  private static void makeSlots(UUID fitDay, Opening opening) {
+    FitDaySlots.of(opening).forEach(slot -> FitSlotRow.make(fitDay, slot));
+  }
+
+  /** Who has which place of the day, in the order of the row. */
+  List<TakenPlace> takenOn(FitDayRow day) {
+    return FitSlotRow.bookedOn(day.fitDay).stream()
+        .map(
+            slot ->
+                new TakenPlace(
+                    slot.refitCase,
+                    day.opening().stepOf(slot.startsAt),
+                    slot.lane,
+                    new OpenSlot(day.fitDay, day.field, slot.startsAt, slot.endsAt, slot.lane)))
+        .toList();
   }
 
   public Optional<Booking> bookingOf(UUID refitCase) {
@@ -62,24 +87,13 @@ public class FitDays {
     FitSlotRow.of(refitCase).ifPresent(FitSlotRow::free);
   }
 
-  /**
-   * Takes the first free slot at or after that moment: at the field, else at the nearest one that
-   * has any. The slot that the case had before is given back; where there is no free one it keeps
-   * it.
-   */
-  public Optional<Booking> rebook(UUID refitCase, String field, Instant earliest) {
-    FitSlotRow.lockSlots();
-    List<String> places = new ArrayList<>(List.of(field));
-    places.addAll(Travel.nearest(field));
-    for (String place : places) {
-      Optional<FitSlotRow> slot = FitSlotRow.takeFirstFree(place, earliest);
-      if (slot.isPresent()) {
-        free(refitCase);
-        slot.get().take(refitCase);
-        return slot.map(FitDays::booking);
-      }
-    }
-    return Optional.empty();
+  /** Gives the case that slot, in place of the one that it had. */
+  public Booking seat(UUID refitCase, OpenSlot slot) {
+    free(refitCase);
+    FitSlotRow row =
+        FitSlotRow.findById(new FitSlotRow.Key(slot.fitDay(), slot.startsAt(), slot.lane()));
+    row.take(refitCase);
+    return booking(row);
   }
 
   private static Booking booking(FitSlotRow slot) {

@@ -8,6 +8,7 @@ import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -79,20 +80,33 @@ public class FitSlotRow extends PanacheEntityBase {
         .getSingleResult();
   }
 
-  /** The first free slot of a field, locked; slots that others are taking are passed over. */
-  static Optional<FitSlotRow> takeFirstFree(String field, Instant earliest) {
+  /** The slots from now on that nobody has, at these fields. */
+  static List<OpenSlot> open(Collection<String> fields, Instant now) {
     @SuppressWarnings("unchecked")
-    List<FitSlotRow> rows =
+    List<Object[]> rows =
         getEntityManager()
-            .createNativeQuery(
-                "select s.* from fit_slot s join fit_day d using (fit_day)"
-                    + " where d.field = :field and not d.cancelled and s.refit_case is null"
-                    + " and s.starts_at >= :earliest order by s.starts_at, s.lane"
-                    + " limit 1 for update of s skip locked",
-                FitSlotRow.class)
-            .setParameter("field", field)
-            .setParameter("earliest", earliest)
+            .createQuery(
+                "select s.fitDay, d.field, s.startsAt, s.endsAt, s.lane from FitSlotRow s"
+                    + " join FitDayRow d on d.fitDay = s.fitDay"
+                    + " where d.field in (:fields) and d.cancelled = false"
+                    + " and s.refitCase is null and s.startsAt >= :now")
+            .setParameter("fields", fields)
+            .setParameter("now", now)
             .getResultList();
-    return rows.stream().findFirst();
+    return rows.stream()
+        .map(
+            r ->
+                new OpenSlot(
+                    (UUID) r[0], (String) r[1], (Instant) r[2], (Instant) r[3], (Integer) r[4]))
+        .toList();
+  }
+
+  static List<FitSlotRow> of(Collection<UUID> refitCases) {
+    return refitCases.isEmpty() ? List.of() : list("refitCase in ?1", refitCases);
+  }
+
+  static void removeAll(UUID fitDay) {
+    FitSlotRow.<FitSlotRow>list("fitDay", fitDay).forEach(FitSlotRow::delete);
+    flush();
   }
 }

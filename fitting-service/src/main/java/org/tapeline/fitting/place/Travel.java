@@ -7,7 +7,10 @@ import jakarta.persistence.Id;
 import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Minutes from one place to another. */
 @Entity
@@ -42,8 +45,12 @@ public class Travel extends PanacheEntityBase {
     return list("fromPlace = ?1 order by minutes, toPlace", from);
   }
 
-  /** Places that can be reached, nearest first. */
-  public static List<String> nearest(String from) {
-    return of(from).stream().map(row -> row.toPlace).toList();
+  /** Minutes to each place that is listed from one of these. */
+  public static Map<String, Map<String, Integer>> minutesFrom(Collection<String> places) {
+    Map<String, Map<String, Integer>> minutes = new HashMap<>();
+    for (Travel way : Travel.<Travel>list("fromPlace in ?1", places)) {
+      minutes.computeIfAbsent(way.fromPlace, from -> new HashMap<>()).put(way.toPlace, way.minutes);
+    }
+    return minutes;
   }
 }

@@ -4,8 +4,10 @@ import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
+import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -61,5 +63,54 @@ public class RefitCaseRow extends PanacheEntityBase {
   /** Oldest first. */
   static List<RefitCaseRow> allOpen() {
     return list("status = 'open' order by openedAt, refitCase");
+  }
+
+  /** Held until the transaction ends, so that nothing else happens to the case meanwhile. */
+  static Optional<RefitCaseRow> lockedOpenOf(UUID player) {
+    return RefitCaseRow.<RefitCaseRow>find("player = ?1 and status = 'open'", player)
+        .withLock(LockModeType.PESSIMISTIC_WRITE)
+        .firstResultOptional();
+  }
+
+  /** Those of these that are open; held. */
+  static List<RefitCaseRow> lockedOpen(Collection<UUID> refitCases) {
+    return refitCases.isEmpty()
+        ? List.of()
+        : RefitCaseRow.<RefitCaseRow>find(
+                "refitCase in ?1 and status = 'open' order by refitCase", refitCases)
+            .withLock(LockModeType.PESSIMISTIC_WRITE)
+            .list();
+  }
+
+  /**
+   * The open cases without a slot that suits, though it is known when everything is there; held.
+   * One to which something is happening at this moment is passed over.
+   */
+  static List<RefitCaseRow> waiting(Instant now) {
+    @SuppressWarnings("unchecked")
+    List<RefitCaseRow> rows =
+        getEntityManager()
+            .createNativeQuery(
+                """
+                select c.* from refit_case c
+                where c.status = 'open'
+                  and not exists (select 1 from refit_need n
+                    where n.refit_case = c.refit_case and n.arrives_at is null)
+                  and not exists (select 1 from fit_slot s
+                    where s.refit_case = c.refit_case and s.ends_at > :now
+                      and s.starts_at >= all (select n.arrives_at from refit_need n
+                        where n.refit_case = c.refit_case))
+                order by c.opened_at, c.refit_case
+                for no key update of c skip locked
+                """,
+                RefitCaseRow.class)
+            .setParameter("now", now)
+            .getResultList();
+    return rows;
+  }
+
+  /** Open cases of these players. */
+  static List<RefitCaseRow> openOfAll(Collection<UUID> players) {
+    return players.isEmpty() ? List.of() : list("player in ?1 and status = 'open'", players);
   }
 }

@@ -2,11 +2,9 @@ package org.tapeline.fitting.refit;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.tapeline.fitting.fitday.Booking;
 import org.tapeline.fitting.fitday.FitDays;
 import org.tapeline.fitting.refit.RefitCommand.Outcome;
 import org.tapeline.fitting.roster.PlayerCopy;
@@ -83,7 +81,7 @@ public class RefitCases {
 
   /** Closes the player's open case, if there is one, and frees its slot. */
   void close(UUID player, Outcome outcome, Cause cause) {
-    RefitCaseRow.openOf(player)
+    RefitCaseRow.lockedOpenOf(player)
         .ifPresent(
             row -> {
               RefitCommand.Close close =
@@ -95,43 +93,8 @@ public class RefitCases {
             });
   }
 
-  /** Books a case whose needs are all known, unless it has a slot that suits. */
-  void bookIfReady(UUID refitCase, Cause cause) {
-    RefitCaseRow row = RefitCaseRow.findById(refitCase);
-    if (row == null || !row.open()) {
-      return;
-    }
-    Instant now = clock.instant();
-    List<RefitNeedRow> needs = RefitNeedRow.of(refitCase);
-    RefitRules.bookFrom(
-            needs.stream().map(RefitNeedRow::arrival).toList(),
-            fitDays.bookingOf(refitCase).map(b -> new RefitRules.Slot(b.startsAt(), b.endsAt())),
-            now)
-        .flatMap(earliest -> fitDays.rebook(refitCase, row.field, earliest))
-        .ifPresent(
-            booking -> {
-              boolean waits = needs.stream().anyMatch(need -> need.stillComing(now));
-              handle(refitCase, row.player, book(row, booking, waits, now), cause, "book-refit");
-            });
-  }
-
-  private static RefitCommand.Book book(
-      RefitCaseRow row, Booking booking, boolean waits, Instant at) {
-    return new RefitCommand.Book(
-        row.refitCase,
-        row.player,
-        booking.field(),
-        booking.fitDay(),
-        booking.startsAt(),
-        booking.endsAt(),
-        booking.zone(),
-        waits,
-        at);
-  }
-
   /** True when it led to something. */
-  private boolean handle(
-      UUID refitCase, UUID player, RefitCommand command, Cause cause, String step) {
+  boolean handle(UUID refitCase, UUID player, RefitCommand command, Cause cause, String step) {
     StreamName stream = StreamName.of("refit", refitCase, player);
     List<RecordedEvent> history = journal.load(stream);
     RefitCase state = RefitCase.NONE;

@@ -34,6 +34,14 @@ public sealed interface RefitCommand {
       Instant at)
       implements RefitCommand {}
 
+  /**
+   * The slot is gone, and there is no other.
+   *
+   * @param why {@code moved} or {@code cancelled}, of the fit day
+   */
+  record Unbook(UUID refitCase, UUID player, UUID fitDay, String why, Instant at)
+      implements RefitCommand {}
+
   /** It is over. */
   record Close(UUID refitCase, UUID player, Outcome outcome, Instant at) implements RefitCommand {}
 

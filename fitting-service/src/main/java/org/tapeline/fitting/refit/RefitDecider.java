@@ -2,13 +2,16 @@ package org.tapeline.fitting.refit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.tapeline.fitting.refit.RefitCase.Status;
 import org.tapeline.fitting.refit.RefitCommand.Book;
 import org.tapeline.fitting.refit.RefitCommand.Close;
 import org.tapeline.fitting.refit.RefitCommand.Open;
+import org.tapeline.fitting.refit.RefitCommand.Unbook;
 import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
 import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
 import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
+import org.tapeline.fitting.refit.RefitEvent.RefitUnbooked;
 
 /**
  * The rules of a re-fit case. Its commands come from reactions, not from people: one that is late
@@ -24,6 +27,10 @@ public final class RefitDecider {
     return switch (command) {
       case Open c -> open(state, c);
       case Book c -> book(state, c);
+      case Unbook c ->
+          state.status() == Status.OPEN && isOn(c.fitDay(), state)
+              ? List.of(new RefitUnbooked(c.refitCase(), c.player(), c.fitDay(), c.why(), c.at()))
+              : List.of();
       case Close c ->
           state.status() == Status.OPEN
               ? List.of(new RefitClosed(c.refitCase(), c.player(), c.outcome().code(), c.at()))
@@ -50,12 +57,19 @@ public final class RefitDecider {
                 c.at()));
   }
 
+  private static boolean isOn(UUID fitDay, RefitCase state) {
+    return state.booking().filter(b -> b.fitDay().equals(fitDay)).isPresent();
+  }
+
+  private static boolean same(RefitBooked b, Book c) {
+    return b.fitDay().equals(c.fitDay())
+        && b.field().equals(c.field())
+        && b.startsAt().equals(c.startsAt())
+        && b.endsAt().equals(c.endsAt());
+  }
+
   private static List<RefitEvent> book(RefitCase state, Book c) {
-    boolean same =
-        state
-            .booking()
-            .filter(b -> b.fitDay().equals(c.fitDay()) && b.startsAt().equals(c.startsAt()))
-            .isPresent();
+    boolean same = state.booking().filter(b -> same(b, c)).isPresent();
     return state.status() != Status.OPEN || same
         ? List.of()
         : List.of(
@@ -75,6 +89,7 @@ public final class RefitDecider {
     return switch (event) {
       case RefitOpened e -> new RefitCase(Status.OPEN, e.needs(), Optional.empty());
       case RefitBooked e -> new RefitCase(state.status(), state.needs(), Optional.of(e));
+      case RefitUnbooked e -> new RefitCase(state.status(), state.needs(), Optional.empty());
       case RefitClosed e -> new RefitCase(Status.CLOSED, state.needs(), state.booking());
     };
   }

@@ -36,6 +36,15 @@ public sealed interface RefitEvent {
       Instant at)
       implements RefitEvent {}
 
+  /**
+   * It has lost its place and time and waits again.
+   *
+   * @param fitDay the one that does not take place, or no longer with room for it
+   * @param why {@code moved} or {@code cancelled}, of the fit day
+   */
+  record RefitUnbooked(UUID refitCase, UUID player, UUID fitDay, String why, Instant at)
+      implements RefitEvent {}
+
   /** It is over: fitted or cancelled. */
   record RefitClosed(UUID refitCase, UUID player, String outcome, Instant at)
       implements RefitEvent {}

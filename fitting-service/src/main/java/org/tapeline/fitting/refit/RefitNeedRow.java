@@ -8,9 +8,12 @@ import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.tapeline.fitting.session.Need;
 
 /** What a case needs, and when it is there. */
@@ -49,6 +52,14 @@ public class RefitNeedRow extends PanacheEntityBase {
 
   static List<RefitNeedRow> of(UUID refitCase) {
     return list("refitCase = ?1 order by needKey", refitCase);
+  }
+
+  /** Those of each of these cases. */
+  static Map<UUID, List<RefitNeedRow>> ofAll(Collection<UUID> refitCases) {
+    return refitCases.isEmpty()
+        ? Map.of()
+        : RefitNeedRow.<RefitNeedRow>list("refitCase in ?1 order by needKey", refitCases).stream()
+            .collect(Collectors.groupingBy(row -> row.refitCase));
   }
 
   static List<Need> needs(UUID refitCase) {

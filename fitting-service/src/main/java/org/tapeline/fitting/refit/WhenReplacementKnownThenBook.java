@@ -14,10 +14,10 @@ import org.tapeline.journal.Subscription;
 /** What a case needs has a day on which it is there: the re-fit is booked for then or later. */
 @ApplicationScoped
 public class WhenReplacementKnownThenBook {
-  private final RefitCases cases;
+  private final RefitBookings bookings;
 
-  WhenReplacementKnownThenBook(RefitCases cases) {
-    this.cases = cases;
+  WhenReplacementKnownThenBook(RefitBookings bookings) {
+    this.bookings = bookings;
   }
 
   record ReplacementReserved(
@@ -38,14 +38,18 @@ public class WhenReplacementKnownThenBook {
   private void reserved(ReplacementReserved d, ReceivedEvent event) {
     d.tag().ifPresent(tag -> HelmetReservation.keep(d.refitCase(), tag, d.player()));
     RefitNeedRow.find(d.refitCase(), d.need()).ifPresent(row -> row.kept(d.tag(), d.readyAt()));
-    cases.bookIfReady(d.refitCase(), Cause.of(event, "arrival"));
+    book(event);
   }
 
   private void missing(ReplacementMissing d, ReceivedEvent event) {
     for (Need need : d.needs()) {
       RefitNeedRow.find(d.refitCase(), need).ifPresent(row -> row.expected(d.expectedAt()));
     }
-    cases.bookIfReady(d.refitCase(), Cause.of(event, "arrival"));
+    book(event);
+  }
+
+  private void book(ReceivedEvent event) {
+    bookings.bookWaiting(refitCase -> Cause.of(event, "arrival"));
   }
 
   /** The slot stays: what is kept or ordered instead is heard of next. */

@@ -3,26 +3,21 @@ package org.tapeline.fitting.refit;
 import io.quarkus.scheduler.Scheduled;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
-import java.time.Clock;
 import java.util.UUID;
-import org.tapeline.fitting.fitday.FitDays;
 import org.tapeline.journal.Cause;
-import org.tapeline.journal.DerivedId;
+import org.tapeline.journal.UuidV7;
 
 /**
  * A slot went by and the case is still open: nobody came, or the fit was not finished. It is booked
- * again on the next fit day. For comfort only: the player stays "do not wear" all the while.
+ * again on the next fit day, and so is whoever waited for a slot that was given back. For comfort
+ * only: the player stays "do not wear" all the while.
  */
 @ApplicationScoped
 public class WhenSlotMissedThenBookAgain {
-  private final RefitCases cases;
-  private final FitDays fitDays;
-  private final Clock clock;
+  private final RefitBookings bookings;
 
-  WhenSlotMissedThenBookAgain(RefitCases cases, FitDays fitDays, Clock clock) {
-    this.cases = cases;
-    this.fitDays = fitDays;
-    this.clock = clock;
+  WhenSlotMissedThenBookAgain(RefitBookings bookings) {
+    this.bookings = bookings;
   }
 
   @Scheduled(
@@ -31,16 +26,12 @@ public class WhenSlotMissedThenBookAgain {
       concurrentExecution = Scheduled.ConcurrentExecution.SKIP)
   @Transactional
   void bookMissedAgain() {
-    for (RefitCaseRow row : RefitCaseRow.allOpen()) {
-      fitDays
-          .bookingOf(row.refitCase)
-          .filter(slot -> !slot.endsAt().isAfter(clock.instant()))
-          .ifPresent(
-              slot -> {
-                UUID missed =
-                    DerivedId.from(row.refitCase, "missed/" + slot.fitDay() + slot.startsAt());
-                cases.bookIfReady(row.refitCase, new Cause(missed, missed, "missed"));
-              });
-    }
+    bookings.bookWaiting(refitCase -> missed());
+  }
+
+  /** Each begins a chain of its own: nothing but the clock led to it. */
+  private static Cause missed() {
+    UUID id = UuidV7.next();
+    return new Cause(id, id, "missed");
   }
 }

@@ -25,6 +25,8 @@ public class SizingEvents {
   record PlayerDetails(
       UUID player, String number, String givenName, String familyName, String team, String field) {}
 
+  record GuardianDetails(UUID guardian, List<UUID> players) {}
+
   record PlayerEnrolled(UUID player, String team, String field) {}
 
   record PlayerMoved(UUID player, String team, String field) {}
@@ -49,6 +51,11 @@ public class SizingEvents {
         .events("sizing.events")
         .on("org.tapeline.sizing.player-details.v1", PlayerDetails.class, (d, e) -> details(d))
         .onErased("people", "org.tapeline.sizing.player-details", SizingEvents::erase)
+        .on(
+            "org.tapeline.sizing.guardian-details.v1",
+            GuardianDetails.class,
+            (d, e) -> Guardianship.keep(d.guardian(), d.players()))
+        .onErased("people", "org.tapeline.sizing.guardian-details", Guardianship::eraseGuardian)
         .on("org.tapeline.sizing.player-enrolled.v1", PlayerEnrolled.class, this::enrolled)
         .on("org.tapeline.sizing.player-moved.v1", PlayerMoved.class, this::moved)
         .on("org.tapeline.sizing.player-left.v1", PlayerLeft.class, this::left)
@@ -58,7 +65,7 @@ public class SizingEvents {
         .on("org.tapeline.sizing.head-corrected.v1", HeadMeasured.class, this::measured)
         .on("org.tapeline.sizing.remeasure-due.v1", RemeasureDue.class, this::remeasure)
         .ignoring(
-            "org.tapeline.sizing.guardian-details.v1", "org.tapeline.sizing.size-mix-forecast.v1");
+            "org.tapeline.sizing.size-mix-forecast.v1");
   }
 
   /** Names only: team and field come from the player's own stream, which has an order. */
@@ -71,6 +78,7 @@ public class SizingEvents {
   }
 
   private static void erase(String player) {
+    Guardianship.erasePlayer(UUID.fromString(player));
     PlayerCopy row = PlayerCopy.findById(UUID.fromString(player));
     if (row != null) {
       row.number = null;

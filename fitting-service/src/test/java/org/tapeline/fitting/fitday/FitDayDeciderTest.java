@@ -25,7 +25,9 @@ class FitDayDeciderTest {
 
   private static Announce announce(Instant starts, Duration open, int fitters, int minutes) {
     return new Announce(
-        DAY, "NORTH", starts, starts.plus(open), "America/Chicago", fitters, minutes, NOW);
+        DAY,
+        new Opening("NORTH", starts, starts.plus(open), "America/Chicago", fitters, minutes),
+        NOW);
   }
 
   private static Announce announce(Duration open, int minutes) {

@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 import org.tapeline.fitting.fitday.FitDaySlots.Slot;
 
 @DisplayName("The slots of a fit day")
@@ -16,15 +14,8 @@ class FitDaySlotsTest {
 
   private static List<Slot> slots(int openMinutes, int fitters, int minutesPerFit) {
     return FitDaySlots.of(
-        new FitDayAnnounced(
-            UUID.randomUUID(),
-            "NORTH",
-            STARTS,
-            minute(openMinutes),
-            "America/Chicago",
-            fitters,
-            minutesPerFit,
-            STARTS));
+        new Opening(
+            "NORTH", STARTS, minute(openMinutes), "America/Chicago", fitters, minutesPerFit));
   }
 
   private static Instant minute(int minutes) {

@@ -149,6 +149,22 @@ final class Fitter {
     return UUID.fromString(announced.jsonPath().getString("fitDay"));
   }
 
+  Response tries(UUID fitDay, String date, String opens, String closes, int fitters) {
+    return as(user)
+        .header("Idempotency-Key", UUID.randomUUID())
+        .contentType("application/json")
+        .body(
+            Map.of(
+                "field", field, "date", date, "opens", opens, "closes", closes, "fitters", fitters))
+        .put("/api/fit-days/" + fitDay);
+  }
+
+  /** To this fitter's field, with one fitter. */
+  void moves(UUID fitDay, String date, String opens, String closes) {
+    Response moved = tries(fitDay, date, opens, closes, 1);
+    assertThat(moved.statusCode()).as(moved.asString()).isEqualTo(204);
+  }
+
   void cancels(UUID fitDay) {
     as(user)
         .header("Idempotency-Key", UUID.randomUUID())

@@ -11,7 +11,8 @@ import org.tapeline.notify.notice.Urgency;
  * What is known of a re-fit case, whatever came first.
  *
  * @param opening empty until {@code refit-opened} was seen
- * @param booking the newest one; empty while none is known
+ * @param booking the newest one; empty while none is known, or none holds
+ * @param calledOff what was booked last and does not take place; empty while a booking holds
  * @param closing empty while the case is open
  */
 public record RefitCase(
@@ -19,6 +20,7 @@ public record RefitCase(
     UUID player,
     Optional<Opening> opening,
     Optional<Booking> booking,
+    Optional<CalledOff> calledOff,
     Optional<Closing> closing) {
 
   /**
@@ -44,6 +46,12 @@ public record RefitCase(
       return new Slot(startsAt, field);
     }
   }
+
+  /**
+   * @param event the id of the event that said so
+   * @param was what does not take place
+   */
+  public record CalledOff(UUID event, Booking was) {}
 
   /** When and where: what a person has to know; another one is worth a notice. */
   public record Slot(Instant startsAt, String field) {}

@@ -33,6 +33,7 @@ public class RefitCaseEvents {
                   event);
             })
         .on("org.tapeline.fitting.refit-booked.v1", RefitBooked.class, cases::on)
+        .on("org.tapeline.fitting.refit-unbooked.v1", RefitUnbooked.class, cases::on)
         .on("org.tapeline.fitting.refit-closed.v1", RefitClosed.class, cases::on);
   }
 }

@@ -52,6 +52,10 @@ public class RefitCaseRow extends PanacheEntityBase {
 
   public String zone;
 
+  /** Says that the booking does not hold; null while it does. */
+  @Column(name = "unbooked_event")
+  public UUID unbookedEvent;
+
   @Column(name = "closed_event")
   public UUID closedEvent;
 
@@ -94,12 +98,21 @@ public class RefitCaseRow extends PanacheEntityBase {
     if (bookingVersion != null && bookingVersion >= event.version()) {
       return;
     }
+    unbookedEvent = null;
     bookingEvent = event.id();
     bookingVersion = event.version();
     bookingField = booked.field();
     startsAt = booked.startsAt();
     endsAt = booked.endsAt();
     zone = ZoneId.of(booked.zone()).getId();
+  }
+
+  /** Of a booking that was never heard of there is nothing to say. */
+  void unbooked(ReceivedEvent event) {
+    if (bookingVersion != null && bookingVersion < event.version()) {
+      bookingVersion = event.version();
+      unbookedEvent = event.id();
+    }
   }
 
   void closed(RefitClosed closed, ReceivedEvent event) {
@@ -109,7 +122,7 @@ public class RefitCaseRow extends PanacheEntityBase {
   }
 
   RefitCase view() {
-    return new RefitCase(refitCase, player, opening(), booking(), closing());
+    return new RefitCase(refitCase, player, opening(), booking(), calledOff(), closing());
   }
 
   private Optional<RefitCase.Opening> opening() {
@@ -118,6 +131,16 @@ public class RefitCaseRow extends PanacheEntityBase {
   }
 
   private Optional<RefitCase.Booking> booking() {
+    return unbookedEvent == null ? lastBooking() : Optional.empty();
+  }
+
+  private Optional<RefitCase.CalledOff> calledOff() {
+    return unbookedEvent == null
+        ? Optional.empty()
+        : lastBooking().map(was -> new RefitCase.CalledOff(unbookedEvent, was));
+  }
+
+  private Optional<RefitCase.Booking> lastBooking() {
     return Optional.ofNullable(bookingEvent)
         .map(
             id ->

@@ -53,6 +53,12 @@ public class RefitCases {
     look(row);
   }
 
+  void on(RefitUnbooked unbooked, ReceivedEvent event) {
+    RefitCaseRow row = RefitCaseRow.lockedOrNew(unbooked.refitCase(), unbooked.player());
+    row.unbooked(event);
+    look(row);
+  }
+
   void on(RefitClosed closed, ReceivedEvent event) {
     RefitCaseRow row = RefitCaseRow.lockedOrNew(closed.refitCase(), closed.player());
     row.closed(closed, event);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.Cause;
 import org.tapeline.notify.cause.RefitCase.Booking;
+import org.tapeline.notify.cause.RefitCase.CalledOff;
 import org.tapeline.notify.cause.RefitCase.Opening;
 import org.tapeline.notify.contact.Contacts;
 import org.tapeline.notify.contact.Guardian;
@@ -95,7 +96,8 @@ public class RefitNoticeWriter {
         facts
             .with("why", phrases.why(opening.why(), facts))
             .with("until", phrases.of("until." + tell.urgency().code()));
-    return tell.slot().isPresent() ? withSlot(facts, tell.slot().get(), phrases.language()) : facts;
+    Optional<Booking> said = tell.slot().or(() -> refitCase.calledOff().map(CalledOff::was));
+    return said.isPresent() ? withSlot(facts, said.get(), phrases.language()) : facts;
   }
 
   private Facts withSlot(Facts facts, Booking slot, Language language) {

@@ -11,13 +11,18 @@ import org.tapeline.notify.notice.NoticeOfCase;
  * @param any whether a notice was raised at all
  * @param anyTried whether one was sent, or a try to send it was made
  * @param fittedAgain whether the end was told
- * @param slot the newest slot that was told
+ * @param unbooked whether a date was ever called off
+ * @param slot the newest slot that was told and not called off since
  */
 public record ToldSoFar(
-    boolean any, boolean anyTried, boolean fittedAgain, Optional<RefitCase.Slot> slot) {
+    boolean any,
+    boolean anyTried,
+    boolean fittedAgain,
+    boolean unbooked,
+    Optional<RefitCase.Slot> slot) {
 
   public static ToldSoFar nothing() {
-    return new ToldSoFar(false, false, false, Optional.empty());
+    return new ToldSoFar(false, false, false, false, Optional.empty());
   }
 
   /**
@@ -29,9 +34,11 @@ public record ToldSoFar(
         !valid.isEmpty(),
         valid.stream().anyMatch(NoticeOfCase::tried),
         valid.stream().anyMatch(n -> n.kind() == NoticeKind.FITTED_AGAIN),
+        valid.stream().anyMatch(n -> n.kind() == NoticeKind.REFIT_UNBOOKED),
         valid.stream()
-            .filter(n -> n.slotStartsAt().isPresent())
+            .filter(n -> n.slotStartsAt().isPresent() || n.kind() == NoticeKind.REFIT_UNBOOKED)
             .reduce((earlier, later) -> later)
+            .filter(n -> n.slotStartsAt().isPresent())
             .map(
                 n ->
                     new RefitCase.Slot(

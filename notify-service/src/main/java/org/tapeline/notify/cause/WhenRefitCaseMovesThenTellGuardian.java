@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.notify.cause.RefitCase.Booking;
+import org.tapeline.notify.cause.RefitCase.CalledOff;
 import org.tapeline.notify.cause.RefitCase.Closing;
 import org.tapeline.notify.cause.RefitCase.Opening;
 import org.tapeline.notify.notice.NoticeKind;
@@ -17,6 +18,8 @@ import org.tapeline.notify.notice.Urgency;
  *   <li>one with the date at once when the booking is known; without it when the wait is over;
  *   <li>after one without a date, a short one with it;
  *   <li>after another date or field, one that says so;
+ *   <li>after a date that does not hold without another, one that says so, and with the next date a
+ *       short one again;
  *   <li>after a pass, "fitted again" - but only to whom something was sent;
  *   <li>nothing of a case that was closed first.
  * </ul>
@@ -40,6 +43,11 @@ public final class WhenRefitCaseMovesThenTellGuardian {
           ? List.of(first(refitCase, opening))
           : List.of();
     }
+    if (refitCase.calledOff().isPresent()) {
+      return told.slot().isEmpty()
+          ? List.of()
+          : List.of(calledOff(opening, refitCase.calledOff().get()));
+    }
     return refitCase.booking().map(booking -> next(refitCase, opening, booking, told)).stream()
         .flatMap(List::stream)
         .toList();
@@ -62,12 +70,24 @@ public final class WhenRefitCaseMovesThenTellGuardian {
   private static List<Step> next(
       RefitCase refitCase, Opening opening, Booking booking, ToldSoFar told) {
     if (told.slot().isEmpty()) {
-      return List.of(dated(NoticeKind.REFIT_DATE, refitCase.id(), "refit-date", opening, booking));
+      // The first date is told once a case; one after a date that did not hold, once a booking.
+      UUID about = told.unbooked() ? booking.event() : refitCase.id();
+      return List.of(dated(NoticeKind.REFIT_DATE, about, "refit-date", opening, booking));
     }
     return told.slot().get().equals(booking.slot())
         ? List.of()
         : List.of(
             dated(NoticeKind.REFIT_CHANGED, booking.event(), "refit-changed", opening, booking));
+  }
+
+  private static Step calledOff(Opening opening, CalledOff off) {
+    return new Step.Tell(
+        NoticeKind.REFIT_UNBOOKED,
+        off.event(),
+        opening.urgency(),
+        "refit-unbooked",
+        List.of(off.event()),
+        Optional.empty());
   }
 
   private static Step dated(

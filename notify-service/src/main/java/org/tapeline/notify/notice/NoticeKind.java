@@ -12,6 +12,8 @@ public enum NoticeKind {
   REFIT_DATE,
   /** Another date or field than the last one told. */
   REFIT_CHANGED,
+  /** The date that was told does not hold, and there is no other yet. */
+  REFIT_UNBOOKED,
   /** The case is closed by a passed fit check. */
   FITTED_AGAIN,
   /** A depot is asked for helmets or parts. */

@@ -31,6 +31,7 @@ public record Template(
           "refit-soon-undated",
           "refit-date",
           "refit-changed",
+          "refit-unbooked",
           "fitted-again",
           "restock-request",
           "restock-changed",

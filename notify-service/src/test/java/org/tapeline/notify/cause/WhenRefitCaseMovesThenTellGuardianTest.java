@@ -10,9 +10,11 @@ import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.tapeline.notify.cause.RefitCase.Booking;
+import org.tapeline.notify.cause.RefitCase.CalledOff;
 import org.tapeline.notify.cause.RefitCase.Closing;
 import org.tapeline.notify.cause.RefitCase.Opening;
 import org.tapeline.notify.notice.NoticeKind;
+import org.tapeline.notify.notice.NoticeOfCase;
 import org.tapeline.notify.notice.Urgency;
 
 @DisplayName("When a re-fit case moves, then a guardian")
@@ -43,11 +45,22 @@ class WhenRefitCaseMovesThenTellGuardianTest {
         id(9),
         Optional.ofNullable(opening),
         Optional.ofNullable(booking),
+        Optional.empty(),
         Optional.ofNullable(closing));
   }
 
+  private static RefitCase calledOff(Booking was) {
+    return new RefitCase(
+        CASE,
+        id(9),
+        Optional.of(STOP),
+        Optional.empty(),
+        Optional.of(new CalledOff(id(8), was)),
+        Optional.empty());
+  }
+
   private static ToldSoFar told(Booking slot) {
-    return new ToldSoFar(true, true, false, Optional.ofNullable(slot).map(Booking::slot));
+    return new ToldSoFar(true, true, false, false, Optional.ofNullable(slot).map(Booking::slot));
   }
 
   private static Step.Tell tell(
@@ -137,6 +150,57 @@ class WhenRefitCaseMovesThenTellGuardianTest {
   }
 
   @Test
+  @DisplayName("hears once that the date does not hold, and of the next one when there is one")
+  void calledOff() {
+    assertThat(react(calledOff(SATURDAY), told(SATURDAY), WAIT_IS_OVER))
+        .containsExactly(
+            tell(
+                NoticeKind.REFIT_UNBOOKED,
+                id(8),
+                Urgency.DO_NOT_WEAR,
+                "refit-unbooked",
+                null,
+                id(8)));
+    ToldSoFar off = new ToldSoFar(true, true, false, true, Optional.empty());
+    assertThat(react(calledOff(SATURDAY), off, WAIT_IS_OVER)).isEmpty();
+    assertThat(react(refitCase(STOP, SUNDAY, null), off, WAIT_IS_OVER))
+        .containsExactly(
+            tell(NoticeKind.REFIT_DATE, id(4), Urgency.DO_NOT_WEAR, "refit-date", SUNDAY, id(4)));
+  }
+
+  @Test
+  @DisplayName("who was told no date hears nothing of one that does not hold")
+  void calledOffBeforeItWasTold() {
+    assertThat(react(calledOff(SATURDAY), told(null), WAIT_IS_OVER)).isEmpty();
+    assertThat(react(calledOff(SATURDAY), ToldSoFar.nothing(), WAITS)).isEmpty();
+  }
+
+  @Test
+  @DisplayName("counts a date as told until it was called off")
+  void toldSoFar() {
+    NoticeOfCase dated =
+        new NoticeOfCase(
+            NoticeKind.DO_NOT_WEAR_REFIT,
+            false,
+            true,
+            Optional.of(SATURDAY.startsAt()),
+            Optional.of("NORTH"));
+    NoticeOfCase off =
+        new NoticeOfCase(
+            NoticeKind.REFIT_UNBOOKED, false, true, Optional.empty(), Optional.empty());
+    NoticeOfCase again =
+        new NoticeOfCase(
+            NoticeKind.REFIT_DATE,
+            false,
+            true,
+            Optional.of(SUNDAY.startsAt()),
+            Optional.of("NORTH"));
+    assertThat(ToldSoFar.of(List.of(dated)).slot()).contains(SATURDAY.slot());
+    assertThat(ToldSoFar.of(List.of(dated, off)).slot()).isEmpty();
+    assertThat(ToldSoFar.of(List.of(dated, off, again)).slot()).contains(SUNDAY.slot());
+  }
+
+  @Test
   @DisplayName("hears of the end only when something was sent")
   void closed() {
     Closing fitted = new Closing(id(7), true);
@@ -146,10 +210,10 @@ class WhenRefitCaseMovesThenTellGuardianTest {
         .isEmpty();
     assertThat(react(refitCase(STOP, SATURDAY, fitted), told(SATURDAY), WAIT_IS_OVER))
         .containsExactly(new Step.CancelUnsent(), fittedAgain);
-    ToldSoFar unsent = new ToldSoFar(true, false, false, Optional.empty());
+    ToldSoFar unsent = new ToldSoFar(true, false, false, false, Optional.empty());
     assertThat(react(refitCase(STOP, SATURDAY, fitted), unsent, WAIT_IS_OVER))
         .containsExactly(new Step.CancelUnsent());
-    ToldSoFar end = new ToldSoFar(true, true, true, Optional.empty());
+    ToldSoFar end = new ToldSoFar(true, true, true, false, Optional.empty());
     assertThat(react(refitCase(STOP, SATURDAY, fitted), end, WAIT_IS_OVER))
         .containsExactly(new Step.CancelUnsent());
   }

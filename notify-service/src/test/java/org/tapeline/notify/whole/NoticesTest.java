@@ -156,6 +156,32 @@ class NoticesTest {
   }
 
   @Test
+  @DisplayName("say once that the date does not hold, and the next date when there is one, twice")
+  void calledOffThenBookedAgain() {
+    Family family = new Family("Uma").guardian("en", rosa());
+    family.details().forEach(this::publish);
+    Refit refit = new Refit(family.player);
+    publishTwice(refit, refit.opened(1), refit.booked(2, SATURDAY));
+    onlyMailTo(rosa());
+
+    publishTwice(refit, refit.unbooked(3));
+    ReceivedMail off = mailsTo(rosa(), 2).get(1);
+    assertThat(off.subject()).isEqualTo("Called off: Uma's re-fit on Saturday, September 13");
+    assertThat(off.plain()).contains("at North Field, is off.", "We are looking for a new day.");
+    assertThat(off.hasCalendar()).isFalse();
+
+    publishTwice(refit, refit.booked(4, SUNDAY));
+    assertThat(mailsTo(rosa(), 3).get(2).subject())
+        .isEqualTo("Uma's re-fit is on Sunday, September 14");
+    publishTwice(refit, refit.unbooked(5));
+    mailsTo(rosa(), 4);
+    publishTwice(refit, refit.booked(6, SATURDAY));
+    assertThat(mailsTo(rosa(), 5).get(4).subject())
+        .isEqualTo("Uma's re-fit is on Saturday, September 13");
+    nobodyIsToldTwice(family);
+  }
+
+  @Test
   @DisplayName("are not raised for a case that was closed before anybody was told")
   void closedFirst() {
     Family family = new Family("Ivo").guardian("en", rosa());

@@ -67,6 +67,24 @@ final class Refit {
             Instant.now()));
   }
 
+  /** The fit day does not take place, and there is no other. */
+  Event unbooked(long version) {
+    return event(
+        "refit-unbooked",
+        version,
+        Map.of(
+            "refitCase",
+            id,
+            "player",
+            player,
+            "fitDay",
+            UuidV7.next(),
+            "why",
+            "cancelled",
+            "at",
+            Instant.now()));
+  }
+
   Event closed(long version, String outcome) {
     return event(
         "refit-closed",

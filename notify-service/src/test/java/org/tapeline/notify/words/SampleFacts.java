@@ -12,7 +12,11 @@ final class SampleFacts {
 
   static Facts of(String template, Phrases phrases) {
     return switch (template) {
-      case "do-not-wear-dated", "refit-soon-dated", "refit-date", "refit-changed" ->
+      case "do-not-wear-dated",
+          "refit-soon-dated",
+          "refit-date",
+          "refit-changed",
+          "refit-unbooked" ->
           guardian(phrases)
               .with("date", Moments.date(STARTS, ZONE, phrases.language()))
               .with("time", Moments.time(STARTS, ZONE, phrases.language()))

@@ -48,8 +48,10 @@ public class WhenFitPassedThenKeepSize {
             "org.tapeline.fitting.return-cleared.v1",
             "org.tapeline.fitting.refit-opened.v1",
             "org.tapeline.fitting.refit-booked.v1",
+            "org.tapeline.fitting.refit-unbooked.v1",
             "org.tapeline.fitting.refit-closed.v1",
             "org.tapeline.fitting.fit-day-announced.v1",
+            "org.tapeline.fitting.fit-day-moved.v1",
             "org.tapeline.fitting.fit-day-cancelled.v1");
   }
 
