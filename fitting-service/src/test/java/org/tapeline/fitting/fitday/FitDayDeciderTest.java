@@ -9,10 +9,13 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.tapeline.fitting.fitday.FitDayCommand.Announce;
 import org.tapeline.fitting.fitday.FitDayCommand.Cancel;
+import org.tapeline.fitting.fitday.FitDayCommand.Move;
 import org.tapeline.fitting.fitday.FitDayDecision.Accepted;
 import org.tapeline.fitting.fitday.FitDayDecision.Refused;
+import org.tapeline.fitting.fitday.FitDayDecision.Unchanged;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayCancelled;
+import org.tapeline.fitting.fitday.FitDayEvent.FitDayMoved;
 
 @DisplayName("A fit day")
 class FitDayDeciderTest {
@@ -129,5 +132,39 @@ class FitDayDeciderTest {
     assertThat(refused(when(new Cancel(DAY, NOW), ANNOUNCED, new FitDayCancelled(DAY, NOW))).code())
         .isEqualTo("cancelled-before");
     assertThat(refused(when(new Cancel(DAY, NOW))).code()).isEqualTo("not-announced");
+  }
+
+  private static Move move(Opening opening, Instant at) {
+    return new Move(DAY, opening, at);
+  }
+
+  private static Opening river(int fitters) {
+    return new Opening(
+        "RIVER", STARTS.plusSeconds(3600), ENDS.plusSeconds(3600), "America/Chicago", fitters, 20);
+  }
+
+  @Test
+  @DisplayName("is moved to other hours, another field and other fitters, as often as wanted")
+  void moved() {
+    FitDayMoved moved = FitDayMoved.of(DAY, river(3), NOW);
+    assertThat(then(when(move(river(3), NOW), ANNOUNCED))).isEqualTo(moved);
+    assertThat(when(move(river(3), NOW), ANNOUNCED, moved)).isEqualTo(new Unchanged());
+    assertThat(when(move(ANNOUNCED.opening(), NOW), ANNOUNCED)).isEqualTo(new Unchanged());
+    assertThat(then(when(move(ANNOUNCED.opening(), NOW), ANNOUNCED, moved))).isNotNull();
+  }
+
+  @Test
+  @DisplayName("is moved until the end that it has now, and never to what could not be announced")
+  void notMoved() {
+    assertThat(refused(when(move(river(3), ENDS), ANNOUNCED)).code()).isEqualTo("over");
+    FitDayMoved later = FitDayMoved.of(DAY, river(3), NOW);
+    assertThat(then(when(new Cancel(DAY, ENDS), ANNOUNCED, later))).isNotNull();
+    assertThat(refused(when(move(river(0), NOW), ANNOUNCED)).field()).isEqualTo("fitters");
+    Instant started = STARTS.plusSeconds(7200);
+    assertThat(refused(when(move(river(3), started), ANNOUNCED)).field()).isEqualTo("date");
+    assertThat(refused(when(move(river(3), NOW))).code()).isEqualTo("not-announced");
+    FitDayCancelled cancelled = new FitDayCancelled(DAY, NOW);
+    assertThat(refused(when(move(river(3), NOW), ANNOUNCED, cancelled)).code())
+        .isEqualTo("cancelled-before");
   }
 }

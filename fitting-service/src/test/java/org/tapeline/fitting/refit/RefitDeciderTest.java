@@ -13,9 +13,11 @@ import org.tapeline.fitting.refit.RefitCommand.Book;
 import org.tapeline.fitting.refit.RefitCommand.Close;
 import org.tapeline.fitting.refit.RefitCommand.Open;
 import org.tapeline.fitting.refit.RefitCommand.Outcome;
+import org.tapeline.fitting.refit.RefitCommand.Unbook;
 import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
 import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
 import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
+import org.tapeline.fitting.refit.RefitEvent.RefitUnbooked;
 import org.tapeline.fitting.session.Need;
 
 @DisplayName("A re-fit case")
@@ -115,5 +117,43 @@ class RefitDeciderTest {
         .containsExactly(new RefitClosed(CASE, PLAYER, "cancelled", AT));
     assertThat(when(new Close(CASE, PLAYER, Outcome.FITTED, AT), OPENED, CLOSED)).isEmpty();
     assertThat(when(new Close(CASE, PLAYER, Outcome.FITTED, AT))).isEmpty();
+  }
+
+  private static Unbook unbook(UUID day) {
+    return new Unbook(CASE, PLAYER, day, "cancelled", AT);
+  }
+
+  @Test
+  @DisplayName(
+      "loses its slot with the fit day, and can then be booked on the very same slot again")
+  void unbooked() {
+    RefitUnbooked gone = new RefitUnbooked(CASE, PLAYER, DAY, "cancelled", AT);
+    assertThat(when(unbook(DAY), OPENED, booked(DAY, SLOT))).containsExactly(gone);
+    assertThat(when(book(DAY, SLOT), OPENED, booked(DAY, SLOT), gone))
+        .containsExactly(booked(DAY, SLOT));
+  }
+
+  @Test
+  @DisplayName(
+      "does not lose the slot of another day, nor one that it has not, nor when it is over")
+  void keepsSlot() {
+    assertThat(when(unbook(OTHER_DAY), OPENED, booked(DAY, SLOT))).isEmpty();
+    assertThat(when(unbook(DAY), OPENED)).isEmpty();
+    assertThat(when(unbook(DAY), OPENED, booked(DAY, SLOT), CLOSED)).isEmpty();
+  }
+
+  @Test
+  @DisplayName(
+      "is booked anew when its day is held at another field or its slot is of another length")
+  void otherField() {
+    Book elsewhere =
+        new Book(
+            CASE, PLAYER, "RIVER", DAY, SLOT, SLOT.plusSeconds(900), "America/Chicago", true, AT);
+    Book longer =
+        new Book(
+            CASE, PLAYER, "NORTH", DAY, SLOT, SLOT.plusSeconds(1200), "America/Chicago", true, AT);
+    assertThat(when(elsewhere, OPENED, booked(DAY, SLOT))).hasSize(1);
+    assertThat(when(longer, OPENED, booked(DAY, SLOT))).hasSize(1);
+    assertThat(when(book(DAY, SLOT), OPENED, booked(DAY, SLOT))).isEmpty();
   }
 }

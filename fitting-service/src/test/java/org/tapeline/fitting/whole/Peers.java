@@ -141,6 +141,31 @@ final class Peers implements AutoCloseable {
             List.of()));
   }
 
+  Envelope guardian(UUID guardian, UUID... players) {
+    return event(
+        "people",
+        "guardian-details",
+        "guardian-details-" + guardian,
+        guardian,
+        Map.of(
+            "guardian",
+            guardian,
+            "name",
+            "Bea Quillfeather",
+            "language",
+            "en",
+            "players",
+            List.of(players)));
+  }
+
+  Envelope guardianErased(UUID guardian) {
+    String stream = "guardian-details-" + guardian;
+    long version = versions.merge("people" + stream, 1L, Long::sum);
+    String type = "org.tapeline.sizing.guardian-details.v1";
+    UUID id = UuidV7.next();
+    return new Envelope("people", type, stream, version, guardian.toString(), id, id, id, null);
+  }
+
   Envelope enrolled(UUID player, String number, String team, String field) {
     return sizing(
         player,
