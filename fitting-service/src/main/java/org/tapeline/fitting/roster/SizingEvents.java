@@ -64,8 +64,7 @@ public class SizingEvents {
         .on("org.tapeline.sizing.head-measured.v1", HeadMeasured.class, this::measured)
         .on("org.tapeline.sizing.head-corrected.v1", HeadMeasured.class, this::measured)
         .on("org.tapeline.sizing.remeasure-due.v1", RemeasureDue.class, this::remeasure)
-        .ignoring(
-            "org.tapeline.sizing.size-mix-forecast.v1");
+        .ignoring("org.tapeline.sizing.size-mix-forecast.v1");
   }
 
   /** Names only: team and field come from the player's own stream, which has an order. */
