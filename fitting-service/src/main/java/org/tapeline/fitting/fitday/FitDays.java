@@ -1,6 +1,7 @@
 package org.tapeline.fitting.fitday;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -24,6 +25,11 @@ public class FitDays {
   /** Until the transaction ends nobody else makes, frees or looks for slots. */
   public void lockSlots() {
     FitSlotRow.lockSlots();
+  }
+
+  /** Whether anybody could be booked at all. */
+  public boolean anyOpen(Instant from) {
+    return FitSlotRow.count("refitCase is null and startsAt >= ?1", from) > 0;
   }
 
   /** Decides, records, and makes or removes the slots. */

@@ -14,21 +14,27 @@ public class FitTimes {
   private static final Duration SEASON = Duration.ofDays(365);
 
   /**
-   * Sessions that came to a result, by their length without pauses. Read through JSON since a
-   * session has that column only where sessions can be paused. What was over within a minute was
-   * typed in afterwards, what ran past the longest slot was left open.
+   * Sessions that came to a result, by their length. What was over within a minute was typed in
+   * afterwards, what ran past the longest slot was left open.
    */
   private static final String LENGTHS =
       """
       select field, cast(ceil(seconds / 300.0) * 5 as int), count(*)
       from (
-        select s.field, extract(epoch from (s.ended_at - s.at))
-          - coalesce(cast(to_jsonb(s) ->> 'paused_seconds' as numeric), 0) as seconds
-        from fit_session s
-        where s.status in ('PASSED', 'FAILED') and s.ended_at >= :since
+        select field, extract(epoch from (ended_at - at)) - %s as seconds
+        from fit_session
+        where status in ('PASSED', 'FAILED') and ended_at >= :since
       ) as finished
       where seconds between 60 and :longest
       group by 1, 2
+      """;
+
+  /** Where sessions can be paused, their pauses do not count. */
+  private static final String HAS_PAUSES =
+      """
+      select count(*) from information_schema.columns
+      where table_schema = current_schema() and table_name = 'fit_session'
+        and column_name = 'paused_seconds'
       """;
 
   private final EntityManager database;
@@ -48,7 +54,7 @@ public class FitTimes {
     Map<Integer, Long> all = new HashMap<>();
     List<?> rows =
         database
-            .createNativeQuery(LENGTHS)
+            .createNativeQuery(LENGTHS.formatted(hasPauses() ? "coalesce(paused_seconds, 0)" : "0"))
             .setParameter("since", clock.instant().minus(SEASON))
             .setParameter("longest", FitMinutes.LONGEST * 60)
             .getResultList();
@@ -66,5 +72,10 @@ public class FitTimes {
       answer.put(field, FitMinutes.of(own, association));
     }
     return answer;
+  }
+
+  private boolean hasPauses() {
+    Number columns = (Number) database.createNativeQuery(HAS_PAUSES).getSingleResult();
+    return columns.intValue() > 0;
   }
 }

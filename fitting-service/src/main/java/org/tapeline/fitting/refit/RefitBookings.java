@@ -44,6 +44,9 @@ class RefitBookings {
   void bookWaiting(Function<UUID, Cause> causeOf) {
     fitDays.lockSlots();
     Instant now = clock.instant();
+    if (!fitDays.anyOpen(now)) {
+      return; // a hold on many helmets says so many times that there is something to book
+    }
     List<RefitCaseRow> rows = RefitCaseRow.waiting(now);
     SlotSeekers seekers = SlotSeekers.of(rows, now);
     List<SlotSeeker> ready = new ArrayList<>();

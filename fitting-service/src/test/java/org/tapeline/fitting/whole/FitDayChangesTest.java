@@ -304,7 +304,13 @@ class FitDayChangesTest {
     Response said = as("manager").queryParam("field", "MINUTES").get("/api/fit-days/minutes");
     assertThat(said.jsonPath().getInt("minutesPerFit")).as(said.asString()).isEqualTo(25);
     assertThat(said.jsonPath().getString("said")).startsWith("60 of 60 checks at this field");
-    UUID day = new Fitter("manager", "MINUTES").announces(DAY, "17:30", "18:20");
+    String day =
+        Fitter.post(
+                "manager",
+                "/api/fit-days",
+                Map.of("field", "MINUTES", "date", DAY, "opens", "17:30", "closes", "18:20"))
+            .jsonPath()
+            .getString("fitDay");
     assertThat(
             as("manager")
                 .get("/api/fit-days")

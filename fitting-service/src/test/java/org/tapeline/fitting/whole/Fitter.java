@@ -144,8 +144,12 @@ final class Fitter {
             201,
             "/api/fit-days",
             Map.of(
-                "field", field, "date", date, "opens", opens, "closes", closes, "fitters",
-                fitters));
+                "field", field,
+                "date", date,
+                "opens", opens,
+                "closes", closes,
+                "fitters", fitters,
+                "minutesPerFit", 15));
     return UUID.fromString(announced.jsonPath().getString("fitDay"));
   }
 
