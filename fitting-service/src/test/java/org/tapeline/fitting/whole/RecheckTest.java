@@ -135,8 +135,8 @@ class RecheckTest {
   @Test
   @DisplayName("after a haircut: check today at once, until the next pass")
   void haircut() {
-    Person ada = fitted("HAIR");
-    Fitter fitter = new Fitter("manager", "HAIR");
+    Person ada = fitted("NORTH");
+    Fitter fitter = new Fitter("manager", "NORTH");
     fitter.says("/api/hair-changes", Map.of("player", ada.number(), "hair", "short"));
     assertThat(peers.hears("recheck-due", ada.player()).data().get("rule").asText())
         .isEqualTo("hair-changed");
@@ -310,7 +310,7 @@ class RecheckTest {
             "player",
             person.player(),
             "readings",
-            List.of(Map.of("entered", "555 mm", "mm", 555)),
+            List.of(Map.of("entered", "555 mm", "mm", 555), Map.of("entered", "555 mm", "mm", 555)),
             "valueMm",
             555,
             "uncertaintyMm",

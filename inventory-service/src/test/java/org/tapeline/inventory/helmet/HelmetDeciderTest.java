@@ -19,6 +19,7 @@ import org.tapeline.inventory.helmet.HelmetCommand.Receive;
 import org.tapeline.inventory.helmet.HelmetCommand.ReportDamage;
 import org.tapeline.inventory.helmet.HelmetCommand.Retire;
 import org.tapeline.inventory.helmet.HelmetCommand.Return;
+import org.tapeline.inventory.helmet.HelmetCommand.SetAside;
 import org.tapeline.inventory.helmet.HelmetEvent.DamageReported;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetInspected;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetIssued;
@@ -69,6 +70,21 @@ class HelmetDeciderTest {
 
   private static ReportDamage damage(boolean structural) {
     return new ReportDamage(SESSION, "shell", "crack", structural, "fitter.north", AT);
+  }
+
+  @Test
+  @DisplayName("is set aside for inspection from stock or from its player, and says nothing of why")
+  void setAside() {
+    HelmetQuarantined fromPlayer =
+        new HelmetQuarantined(TAG, "inspection", Optional.of(PLAYER), "NORTH", AT);
+    HelmetQuarantined fromStock =
+        new HelmetQuarantined(TAG, "inspection", Optional.empty(), "NORTH", AT);
+    SetAside aside = new SetAside(AT);
+    assertThat(then(when(aside, RECEIVED, ISSUED))).containsExactly(fromPlayer);
+    assertThat(then(when(aside, RECEIVED))).containsExactly(fromStock);
+    assertThat(then(when(aside))).isEmpty();
+    assertThat(then(when(aside, RECEIVED, QUARANTINED))).isEmpty();
+    assertThat(then(when(aside, RECEIVED, RETIRED))).isEmpty();
   }
 
   @Test

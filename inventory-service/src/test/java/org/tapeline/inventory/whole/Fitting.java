@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.EventJson;
 import org.tapeline.testkit.EventContracts;
@@ -66,6 +67,14 @@ final class Fitting implements AutoCloseable {
     data.put("tag", tag).put("field", field);
     say("signed-off", "signoff-" + player, version, player, data);
     return session;
+  }
+
+  /** In the helmet that was worn, or nobody knows in which. */
+  void suspectsConcussion(UUID player, Optional<String> tag) {
+    ObjectNode data = example("concussion-suspected").put("player", player.toString());
+    data.remove("tag");
+    tag.ifPresent(worn -> data.put("tag", worn));
+    say("concussion-suspected", "concussion-" + player, 1, player, data);
   }
 
   void passes(UUID player, String field, String model, String... parts) {
