@@ -93,6 +93,10 @@ class PagesTest {
     pages.put("fit-player", "/fitting/players/" + player);
     pages.put("fit-days", "/fitting/fit-days");
     pages.put("sideline", "/fitting/sideline");
+    pages.put("today", "/fitting/today");
+    pages.put("recheck-plan", "/fitting/recheck-plan");
+    pages.put("conditions", "/fitting/conditions");
+    pages.put("concussion", "/fitting/concussion/" + player);
     pages.put("protocol", "/fitting/protocol");
     pages.put("helmets", "/inventory/helmets");
     pages.put("helmet", "/inventory/helmets/" + tag);

@@ -35,11 +35,12 @@ public record PlayerView(
    * The re-checks of the sign-off that holds.
    *
    * @param ahead each with its day
+   * @param hair at the fit; empty when it was not recorded
    * @param air what the air does to the liner, in numbers; empty without a sign-off
    * @param sealed the bound for a liner that cannot give; empty where something is not known
    */
-  public record Recheck(List<String> ahead, String air, String sealed) {
-    static final Recheck NONE = new Recheck(List.of(), "", "");
+  public record Recheck(List<String> ahead, String hair, String air, String sealed) {
+    static final Recheck NONE = new Recheck(List.of(), "", "", "");
   }
 
   /** The size that sizing advises; empty for no size of that model. */

@@ -24,7 +24,10 @@ final class RecheckWords {
     List<String> ahead =
         looked.checks().stream().map(check -> said(check, plan, now, zone)).toList();
     return new PlayerView.Recheck(
-        ahead, AirWords.said(facts.fit(), field), AirWords.sealed(facts.fit(), field).orElse(""));
+        ahead,
+        facts.hair().orElse(""),
+        AirWords.said(facts.fit(), field),
+        AirWords.sealed(facts.fit(), field).orElse(""));
   }
 
   private static String said(Check check, RecheckPlan plan, Instant now, ZoneId zone) {

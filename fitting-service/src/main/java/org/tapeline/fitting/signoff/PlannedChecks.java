@@ -34,8 +34,12 @@ public class PlannedChecks {
     this.plans = plans;
   }
 
-  /** The fit and what happened since. */
-  public record Facts(Fit fit, Causes causes) {}
+  /**
+   * The fit and what happened since.
+   *
+   * @param hair at the fit: usual, short, long or braids
+   */
+  public record Facts(Fit fit, Optional<String> hair, Causes causes) {}
 
   public List<Check> checks(Facts facts, Instant now) {
     return RecheckRules.checks(plans.inForce(), facts.fit(), facts.causes(), now);
@@ -71,7 +75,7 @@ public class PlannedChecks {
               player.flatMap(PlannedChecks::remeasureDue),
               Optional.ofNullable(helmets.get(row.tag)).map(h -> h.cosmeticDamageAt),
               field);
-      facts.put(row.player, new Facts(fit(row), causes));
+      facts.put(row.player, new Facts(fit(row), Optional.ofNullable(row.fitHair), causes));
     }
     return facts;
   }
