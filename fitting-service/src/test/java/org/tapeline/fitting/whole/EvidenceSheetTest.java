@@ -9,7 +9,9 @@ import static org.tapeline.fitting.whole.Fitter.as;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
+import jakarta.inject.Inject;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.AfterEach;
@@ -17,6 +19,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.tapeline.fitting.evidence.Fingerprint;
+import org.tapeline.fitting.evidence.SheetKey;
+import org.tapeline.fitting.evidence.SheetLinks;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.testkit.TestKafka.Envelope;
 import org.tapeline.testkit.TestServers;
@@ -28,6 +33,8 @@ import org.tapeline.testkit.TestServers;
 class EvidenceSheetTest {
   @ConfigProperty(name = "kafka.bootstrap.servers")
   String kafka;
+
+  @Inject SheetLinks links;
 
   private final Fitter fitter = new Fitter("fitter.north", "NORTH");
   private Peers peers;
@@ -94,7 +101,8 @@ class EvidenceSheetTest {
     String fingerprint = page.replaceFirst("(?s).*class=\"fingerprint\">([^<]*)<.*", "$1");
     assertThat(paper.text()).contains(fingerprint);
     assertThat(page)
-        .contains("This paper agrees with the record", person.tag(), "version 1")
+        .contains("<h1>The sign-off holds</h1>", "This paper agrees with the record")
+        .contains(person.tag(), "version 1")
         .doesNotContain("Ada", "Quillfeather", person.number(), person.team(), "May wear");
   }
 
@@ -112,6 +120,17 @@ class EvidenceSheetTest {
   }
 
   @Test
+  @DisplayName("that tells of other facts than the record does not agree, though its code is ours")
+  void otherFacts() {
+    Fingerprint other = new Fingerprint("00 11 22 33 44 55 66 77 88 99 aa bb");
+    String address = links.addressOf(new SheetKey.Reference(session, other, Instant.now()));
+    String page = given().get(address.replaceFirst("^.*/fitting", "")).asString();
+    assertThat(page)
+        .contains("<h1>This paper does not agree with the record</h1>", "ask the fitter")
+        .doesNotContain("This paper agrees", "notice ok");
+  }
+
+  @Test
   @DisplayName("that was printed before a withdrawal agrees, and the page says that it ended")
   void withdrawnAfterPrinting() {
     Paper paper = paper();
@@ -120,7 +139,7 @@ class EvidenceSheetTest {
     peers.send(peers.quarantined(person.tag(), person.player()));
     await().atMost(PATIENCE).until(() -> scanned(paper).contains("It ended on"));
     assertThat(scanned(paper))
-        .contains("This paper agrees with the record")
+        .contains("<h1>The sign-off has ended</h1>", "This paper agrees with the record")
         .doesNotContain("It holds", "damage");
     assertThat(paper().text()).contains("It ended on", "damage was found on the helmet");
     String player = as("fitter.north").get("/players/" + person.player()).asString();

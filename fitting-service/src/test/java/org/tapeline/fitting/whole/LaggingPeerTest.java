@@ -1,5 +1,6 @@
 package org.tapeline.fitting.whole;
 
+import static io.restassured.RestAssured.given;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 import static org.tapeline.fitting.whole.Fitter.PATIENCE;
@@ -9,6 +10,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import java.time.Duration;
+import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,12 +34,13 @@ class LaggingPeerTest {
 
   private Peers peers;
   private Person person;
+  private UUID session;
 
   @BeforeEach
   void aFittedPlayer() {
     peers = new Peers(kafka);
     person = peers.arrives("NORTH");
-    new Fitter("fitter.north", "NORTH").fits(person.player(), person.tag());
+    session = new Fitter("fitter.north", "NORTH").fits(person.player(), person.tag());
     await().atMost(PATIENCE).until(() -> shown().equals("may-wear"));
   }
 
@@ -57,10 +60,17 @@ class LaggingPeerTest {
 
   @ParameterizedTest(name = "that of {0}")
   @ValueSource(strings = {"inventory", "sizing"})
-  @DisplayName("nobody is shown as may wear, and since when; once it goes on all is known again")
+  @DisplayName(
+      "nobody is shown as may wear and no paper holds, and since when; once it goes on all is known"
+          + " again")
   void silent(String peer) {
+    Paper paper = Paper.of(as("manager").get("/sign-offs/" + session + "/sheet.pdf").asByteArray());
+    assertThat(given().get(paper.path()).asString()).contains("It holds.");
     PretendedRelays.silence(peer);
     await().atMost(LONG).until(() -> shown().equals("unknown"));
+    assertThat(given().get(paper.path()).asString())
+        .contains("Not known whether the sign-off holds", "Not known since")
+        .doesNotContain("It holds.");
     assertThat(list().getString("players[0].state.reason")).startsWith("Not known since");
 
     PretendedRelays.silence();
