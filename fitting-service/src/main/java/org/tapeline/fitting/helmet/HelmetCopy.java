@@ -12,7 +12,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Supplier;
 
 /** A helmet as inventory tells: made by its receipt, so that model, size and place are known. */
 @Entity
@@ -47,7 +46,8 @@ public class HelmetCopy extends PanacheEntityBase {
    * @param today the day at the field
    */
   public Optional<String> refusalFor(UUID player, LocalDate today) {
-    return refusal(player, today, () -> HelmetReservation.playersOf(tag));
+    return standing(state.equals("available") ? HelmetReservation.playersOf(tag) : List.of())
+        .refusalFor(player, today);
   }
 
   /**
@@ -56,33 +56,12 @@ public class HelmetCopy extends PanacheEntityBase {
    * @param keptFor for whom this one is kept
    */
   public Optional<String> refusalFor(UUID player, LocalDate today, List<UUID> keptFor) {
-    return refusal(player, today, () -> keptFor);
+    return standing(keptFor).refusalFor(player, today);
   }
 
-  private Optional<String> refusal(UUID player, LocalDate today, Supplier<List<UUID>> keptFor) {
-    if (!certifiedOn(today)) {
-      return Optional.of(
-          "The certification of this helmet ended on "
-              + certifiedUntil
-              + ". Put it aside for reconditioning and take another one.");
-    }
-    return switch (state) {
-      case "available" -> keptForAnother(player, keptFor.get());
-      case "issued" ->
-          player.equals(holder)
-              ? Optional.empty()
-              : Optional.of("By the records another player has this helmet. Take another one.");
-      case "quarantined" ->
-          Optional.of("This helmet is in quarantine. Put it aside and take another one.");
-      case "retired" -> Optional.of("This helmet is retired. Put it aside and take another one.");
-      default -> Optional.of("This helmet is not in service. Take another one.");
-    };
-  }
-
-  private static Optional<String> keptForAnother(UUID player, List<UUID> kept) {
-    return kept.isEmpty() || kept.contains(player)
-        ? Optional.empty()
-        : Optional.of("This helmet is kept for another player. Take another one.");
+  private HelmetStanding standing(List<UUID> keptFor) {
+    return new HelmetStanding(
+        state, Optional.ofNullable(holder), keptFor, Optional.ofNullable(certifiedUntil));
   }
 
   public boolean isKeptFor(UUID player) {
@@ -92,6 +71,11 @@ public class HelmetCopy extends PanacheEntityBase {
   /** Helmets of a field that are in service. */
   public static List<HelmetCopy> at(String field) {
     return list("place = ?1 and state in ('available', 'issued') order by model, size, tag", field);
+  }
+
+  /** All helmets of the fields, in service or not. */
+  public static List<HelmetCopy> allAt(Collection<String> fields) {
+    return fields.isEmpty() ? List.of() : list("place in ?1 order by model, size, tag", fields);
   }
 
   public static List<HelmetCopy> ofTags(Collection<String> tags) {

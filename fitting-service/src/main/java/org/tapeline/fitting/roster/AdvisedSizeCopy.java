@@ -45,8 +45,9 @@ public class AdvisedSizeCopy extends PanacheEntityBase {
     return row;
   }
 
+  /** Of many players at once, by model. */
   public static List<AdvisedSizeCopy> ofPlayers(Collection<UUID> players) {
-    return players.isEmpty() ? List.of() : list("player in ?1", players);
+    return players.isEmpty() ? List.of() : list("player in ?1 order by model", players);
   }
 
   public static List<AdvisedSizeCopy> of(UUID player) {

@@ -7,6 +7,8 @@ import jakarta.persistence.Id;
 import jakarta.persistence.Table;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 
@@ -61,6 +63,13 @@ public class FitSessionRow extends PanacheEntityBase {
   public static Optional<FitSessionRow> openOf(UUID player) {
     return find("player = ?1 and status in ('OPEN', 'PAUSED') order by at desc", player)
         .firstResultOptional();
+  }
+
+  /** All sessions of these players that are not over. */
+  public static List<FitSessionRow> openOf(Collection<UUID> players) {
+    return players.isEmpty()
+        ? List.of()
+        : list("player in ?1 and endedAt is null order by at", players);
   }
 
   /** When a session of the player last ended without a fit. */

@@ -17,11 +17,13 @@ public class FitSessions {
   private final Journal journal;
   private final Protocols protocols;
   private final SessionOutcome afterwards;
+  private final EventsKnown known;
 
-  FitSessions(Journal journal, Protocols protocols, SessionOutcome afterwards) {
+  FitSessions(Journal journal, Protocols protocols, SessionOutcome afterwards, EventsKnown known) {
     this.journal = journal;
     this.protocols = protocols;
     this.afterwards = afterwards;
+    this.known = known;
   }
 
   FitSession load(UUID session) {
@@ -36,6 +38,7 @@ public class FitSessions {
   FitSession handle(UUID session, UUID player, FitSessionCommand command, Cause cause) {
     StreamName stream = stream(session, player);
     List<RecordedEvent> history = journal.load(stream);
+    known.mustBe(history.size());
     FitSession state = fold(history);
     return switch (FitSessionDecider.decide(state, command, protocols.inForce())) {
       case Decision.Refused r -> throw refused(r);

@@ -1,0 +1,108 @@
+// Fit sessions on the phone. The rules are the service's own, compiled to rules.js.
+import * as rules from './rules.js';
+import { newId } from './ids.js';
+import { change, read } from './store.js';
+import { told } from './bar.js';
+
+let begun;
+
+/** Gives the rules the protocol that was taken along; again when a newer one has come. */
+const begin = (pack) => {
+  const protocol = JSON.stringify(pack.protocol);
+  if (begun !== protocol) rules.begin(protocol);
+  begun = protocol;
+};
+
+const today = (pack, field) => {
+  const zone = pack.fields.find((f) => f.code === field)?.zone ?? 'UTC';
+  return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format();
+};
+
+/** What the service would look up, from what the phone holds. */
+const facts = (pack, session, tag, handedOut = new Map()) => {
+  const player = pack.players.find((p) => p.player === session.player);
+  const model = session.events.findLast((e) => e.type === 'helmet-tried')?.data.model;
+  const listed = pack.helmets.find((h) => h.tag === tag);
+  const holder = handedOut.get(tag);
+  const helmet = listed && holder && listed.state === 'available' ? { ...listed, state: 'issued', holder } : listed;
+  return {
+    team: player?.team ?? '',
+    fitter: pack.fitter,
+    today: today(pack, session.field),
+    altitudeM: pack.fields.find((f) => f.code === session.field)?.altitudeM,
+    advised: (player?.advised ?? []).filter((a) => a.size).map(({ model, size }) => ({ model, size })),
+    sizes: pack.models[model] ?? [],
+    helmet,
+  };
+};
+
+/** Helmets that went out here and of which the service does not know yet, with who has them. */
+export const handedOut = (sessions) =>
+  new Map(
+    sessions
+      .filter((s) => !s.conflict && s.events.at(-1)?.type === 'fit-passed')
+      .map((s) => [s.events.at(-1).data.tag, s.player]),
+  );
+
+const tagOn = (events) => events.findLast((e) => e.type === 'helmet-tried')?.data.tag;
+
+/** Where the session stands; see FitCheckInHand.look. */
+export const look = (pack, session) => {
+  begin(pack);
+  const known = facts(pack, session, tagOn(session.events));
+  return JSON.parse(rules.look(JSON.stringify(session.events), JSON.stringify(known)));
+};
+
+export const tagProblem = (typed) => rules.tagProblem(typed);
+export const tagOf = (typed) => rules.tag(typed);
+
+/** Why the player cannot have the helmet; empty when nothing stands against it. */
+export const refusal = (pack, helmet, player, field) =>
+  rules.refusal(JSON.stringify(helmet), player, JSON.stringify({ today: today(pack, field) }));
+
+/** A new session of the player, at the own field where the player is. */
+export const openFor = async (pack, player) => {
+  const field = pack.fields.some((f) => f.code === player.field) ? player.field : pack.fields[0]?.code;
+  const session = { session: newId(), player: player.player, field, fitter: pack.fitter, events: [] };
+  const answer = await enter(session, 'open', { session: session.session, player: player.player, field });
+  return { ...answer, session: session.session };
+};
+
+/**
+ * Stores an entry when the rules accept it; it is sent afterwards. Gives the refusal otherwise, or
+ * nothing.
+ */
+export const enter = async (session, kind, body) => {
+  const enteredAt = new Date().toISOString();
+  const refused = await change(async ({ held, sessions, queue }) => {
+    const { pack } = await held.get('pack');
+    const now = (await sessions.get(session.session)) ?? session;
+    if (now.events.length !== session.events.length || now.conflict) {
+      return { sentence: 'This session was gone on with in another window. Look again.' };
+    }
+    begin(pack);
+    const tag = kind === 'helmet' ? rules.tag(body.tag) : tagOn(now.events);
+    const known = facts(pack, now, tag, handedOut(await sessions.all()));
+    const command = { ...body, kind, at: enteredAt };
+    const decision = JSON.parse(
+      rules.enter(JSON.stringify(now.events), JSON.stringify(command), JSON.stringify(known)),
+    );
+    if (!decision.accepted) return decision;
+    await queue.add({
+      commandId: newId(), session: now.session, fitter: pack.fitter, kind,
+      body: { ...body, enteredAt }, enteredAt, known: now.events.length, state: 'waiting',
+    });
+    await sessions.put({ ...now, events: [...now.events, ...decision.events], changedAt: enteredAt });
+    return undefined;
+  });
+  if (!refused) told('entered');
+  return refused;
+};
+
+/** The session with the entries that wait to be sent. */
+export const sessionWith = (id) =>
+  read(async ({ held, sessions, queue }) => ({
+    held: await held.get('pack'),
+    session: await sessions.get(id),
+    unsent: (await queue.all()).filter((e) => e.session === id && e.state !== 'sent').length,
+  }));

@@ -1,0 +1,139 @@
+// How a session ends: signed off, no fit, stopped; and what became of it.
+import { alarm, button, el, goTo, link } from '../dom.js';
+import { enter, look, sessionWith } from '../fit.js';
+import { hour, needSaid, said, wear } from '../words.js';
+
+const HAIR = [['usual', 'As usual'], ['short', 'Cut short'], ['long', 'Long'], ['braids', 'Braids']];
+const WHY = [['interrupted', 'Interrupted'], ['player-left', 'The player left'], ['weather', 'Weather'], ['mistake', 'Opened by mistake']];
+
+const nameOf = (held, session) => held.pack.players.find((p) => p.player === session.player)?.name ?? '';
+
+/** Degrees Celsius of what was typed; nothing for nothing, NaN for what is no number. */
+export const celsius = (typed, unit) => {
+  if (typed.trim() === '') return undefined;
+  const value = Number(typed.trim().replace(',', '.'));
+  return unit === 'F' ? Math.round(((value - 32) / 1.8) * 10) / 10 : value;
+};
+
+const choice = (name, value, text, checked) =>
+  el('label', { class: 'choice' }, el('input', { type: 'radio', name, value, checked }), text);
+
+export const pass = (held, session, seen) => {
+  const hint = el('div', {});
+  const unit = localStorage.getItem('tapeline-degrees') ?? 'F';
+  const air = el('input', { id: 'air', inputmode: 'decimal', autocomplete: 'off' });
+  const form = el('form', { onsubmit: (e) => e.preventDefault() },
+    el('label', { for: 'air' }, 'Air temperature (may be left empty)'),
+    el('div', { class: 'beside' }, air, choice('unit', 'F', '°F', unit === 'F'), choice('unit', 'C', '°C', unit === 'C')),
+    el('fieldset', {}, el('legend', {}, 'Hair'), el('div', { class: 'row' }, HAIR.map(([v, t], i) => choice('hair', v, t, i === 0)))));
+  const signOff = async () => {
+    const data = new FormData(form);
+    localStorage.setItem('tapeline-degrees', data.get('unit'));
+    const airCelsius = celsius(air.value, data.get('unit'));
+    if (airCelsius !== undefined && !(airCelsius >= -40 && airCelsius <= 60)) {
+      return hint.replaceChildren(alarm('Air temperature from -40 to 60 °C (-40 to 140 °F).'));
+    }
+    const refused = await enter(session, 'pass', { airCelsius, hair: data.get('hair'), parts: [] });
+    if (refused) return hint.replaceChildren(alarm(refused.sentence));
+    return goTo('#/session/' + session.session);
+  };
+  const h = seen.helmet;
+  return {
+    kind: 'fit',
+    node: el('div', { class: 'split' },
+      el('div', { class: 'top' },
+        el('p', { class: 'meta' }, nameOf(held, session)),
+        el('h1', { tabindex: '-1' }, 'Every check passed'),
+        el('dl', { class: 'facts' },
+          el('dt', {}, 'Helmet'), el('dd', {}, `${h.tag}, ${said(held.pack, h.model)} ${said(held.pack, h.size)}`),
+          el('dt', {}, 'Parts fitted'), el('dd', {}, seen.parts.map((p) => said(held.pack, p)).join(', ') || 'none')),
+        el('p', { class: 'meta' }, "No helmet prevents every head or neck injury. The helmet maker's instructions come first.")),
+      el('div', { class: 'hand' }, form, hint, button('Sign off and hand out', 'primary wide big', signOff),
+        link('#/fail/' + session.session, 'No fit after all'))),
+  };
+};
+
+export const fail = async (held, id) => {
+  const { session } = await sessionWith(id);
+  const seen = look(held.pack, session);
+  const hint = el('div', {});
+  const wrong = seen.checks.filter((c) => c.answer === 'fail').map((c) => held.pack.protocol.checks.find((x) => x.id === c.id).question);
+  const noFit = async () => {
+    const refused = await enter(session, 'fail', { needs: [] });
+    if (refused) hint.replaceChildren(alarm(refused.sentence));
+    else goTo('#/session/' + id);
+  };
+  return {
+    kind: 'fit',
+    node: el('div', { class: 'split' },
+      el('div', { class: 'top' },
+        el('p', { class: 'meta' }, nameOf(held, session)),
+        el('h1', { tabindex: '-1' }, 'End without a fit?'),
+        wrong.length > 0
+          ? [el('p', {}, `Failed: ${wrong.join('; ')}.`),
+             el('p', {}, 'The re-fit will need: ', el('strong', {}, seen.needs.map((n) => needSaid(held.pack, n)).join(', ')), '.'),
+             el('p', {}, 'Once it is sent, by itself: the player is shown as "do not wear", a replacement is kept or ordered, the re-fit is booked, the parents are told.')]
+          : el('p', { class: 'notice' }, 'No check has failed on this helmet. Answer the check that fails, so that the re-fit brings the right thing.'),
+        el('p', { class: 'meta' }, 'A helmet that does not fit is not worn, not even for one practice.')),
+      el('div', { class: 'hand' }, hint,
+        wrong.length > 0 ? button('No fit: open a re-fit case', 'danger wide big', noFit) : '',
+        link('#/session/' + id, 'Back to the checks', 'button wide'))),
+  };
+};
+
+export const abandon = async (held, id) => {
+  const { session } = await sessionWith(id);
+  const hint = el('div', {});
+  const stop = async (why) => {
+    const refused = await enter(session, 'abandon', { why });
+    if (refused) hint.replaceChildren(alarm(refused.sentence));
+    else goTo('#/session/' + id);
+  };
+  return {
+    kind: 'fit',
+    node: el('div', { class: 'split' },
+      el('div', { class: 'top' }, el('p', { class: 'meta' }, nameOf(held, session)),
+        el('h1', { tabindex: '-1' }, 'End without a result?'),
+        el('p', {}, 'Nothing is signed off. To go on later, leave it open instead: it waits on the player’s page.')),
+      el('div', { class: 'hand' }, hint, WHY.map(([why, text]) => button(text, 'wide', () => stop(why))),
+        link('#/session/' + id, 'Back to the checks', 'button primary wide'))),
+  };
+};
+
+const ended = (held, session, seen, unsent) => {
+  const player = held.pack.players.find((p) => p.player === session.player);
+  if (session.conflict) {
+    return [el('h1', { tabindex: '-1' }, 'Not recorded'),
+      el('div', { class: 'notice bad' }, el('p', {}, session.conflict.sentence)),
+      el('p', {}, 'What was entered is kept. Nothing was signed off: where a helmet was handed out, take it back.'),
+      link('#/queue', 'What to do', 'button primary wide big')];
+  }
+  const waits = unsent > 0;
+  if (seen.status === 'passed' && waits) {
+    return [el('h1', { tabindex: '-1' }, 'Fit check passed here'),
+      el('p', { class: 'notice warn' }, el('strong', {}, 'Not yet recorded: not signed off until sent.'), ' It is sent by itself as soon as there is signal. Keep this phone on.')];
+  }
+  if (seen.status === 'passed') {
+    const state = player ? wear(held, player) : undefined;
+    return [el('h1', { tabindex: '-1' }, 'Recorded: signed off'),
+      el('p', { class: 'notice ok' }, `Recorded at ${hour(session.recordedAt ?? Date.now())}, helmet ${seen.helmet.tag}.`),
+      state ? el('p', {}, 'Now: ', el('span', { class: 'state ' + state.code }, state.said), ' ', el('span', { class: 'meta' }, state.age ?? state.reason)) : '',
+      el('p', {}, 'Check the fit again within a week, and after a haircut, a change of weather or a hit.')];
+  }
+  if (seen.status === 'failed') {
+    return [el('h1', { tabindex: '-1' }, 'No fit'),
+      el('p', {}, el('span', { class: 'state do-not-wear' }, 'Do not wear'), ' the helmet of this session.'),
+      el('p', {}, waits ? 'Not yet recorded: the re-fit case opens when it is sent.' : 'A re-fit case is open. The replacement, the date and the notice to the parents follow by themselves.')];
+  }
+  return [el('h1', { tabindex: '-1' }, 'Ended without a result'), el('p', {}, 'Nothing was signed off.')];
+};
+
+export const result = (held, session, seen, unsent) => ({
+  refreshes: true,
+  kind: 'fit',
+  node: el('div', { class: 'split' },
+    el('div', { class: 'top' }, el('p', { class: 'meta' }, nameOf(held, session)), ended(held, session, seen, unsent)),
+    el('div', { class: 'hand' },
+      link('#/players', 'Next player', 'button primary wide big'),
+      link('#/player/' + session.player, nameOf(held, session) || 'The player', 'button wide'))),
+});

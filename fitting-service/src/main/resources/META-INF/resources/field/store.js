@@ -1,0 +1,83 @@
+// All that the phone keeps, in one database: what it took along (held), the sessions, and what was
+// entered in the order in which it was (queue). A change is made whole or not at all.
+const NAME = 'tapeline-field';
+let opened;
+
+const promised = (request) =>
+  new Promise((done, failed) => {
+    request.onsuccess = () => done(request.result);
+    request.onerror = () => failed(request.error);
+  });
+
+const open = () => {
+  opened ??= new Promise((done, failed) => {
+    const request = indexedDB.open(NAME, 1);
+    request.onupgradeneeded = () => {
+      request.result.createObjectStore('held');
+      request.result.createObjectStore('sessions', { keyPath: 'session' });
+      request.result.createObjectStore('queue', { keyPath: 'seq', autoIncrement: true });
+    };
+    request.onsuccess = () => {
+      // Another tab signs out: let go, so that everything can be wiped.
+      request.result.onversionchange = () => {
+        request.result.close();
+        opened = undefined;
+      };
+      done(request.result);
+    };
+    request.onerror = () => failed(request.error);
+  });
+  return opened;
+};
+
+const table = (store) => ({
+  get: (key) => promised(store.get(key)),
+  all: () => promised(store.getAll()),
+  put: (value, key) => promised(key === undefined ? store.put(value) : store.put(value, key)),
+  add: (value) => promised(store.add(value)),
+  remove: (key) => promised(store.delete(key)),
+  clear: () => promised(store.clear()),
+});
+
+const within = async (mode, work) => {
+  const database = await open();
+  const transaction = database.transaction(['held', 'sessions', 'queue'], mode, { durability: 'strict' });
+  const finished = new Promise((done, failed) => {
+    transaction.oncomplete = () => done();
+    transaction.onabort = () => failed(transaction.error ?? new Error('Not stored'));
+  });
+  const tables = {
+    held: table(transaction.objectStore('held')),
+    sessions: table(transaction.objectStore('sessions')),
+    queue: table(transaction.objectStore('queue')),
+  };
+  try {
+    const result = await work(tables);
+    await finished;
+    return result;
+  } catch (problem) {
+    try {
+      transaction.abort();
+    } catch {
+      // It ended already.
+    }
+    finished.catch(() => {});
+    throw problem;
+  }
+};
+
+export const read = (work) => within('readonly', work);
+export const change = (work) => within('readwrite', work);
+
+/** Forgets everything of this device. */
+export const wipe = async () => {
+  await change(async ({ held, sessions, queue }) => {
+    await Promise.all([held.clear(), sessions.clear(), queue.clear()]);
+  });
+  (await open()).close();
+  opened = undefined;
+  await new Promise((done) => {
+    const request = indexedDB.deleteDatabase(NAME);
+    request.onsuccess = request.onerror = request.onblocked = () => done();
+  });
+};
