@@ -18,23 +18,39 @@ const today = (pack, field) => {
   return new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format();
 };
 
+const sizeOf = (model, size) => (size ? [{ model, size }] : []);
+
+/** A helmet that went out here is no longer free, though the service does not know it yet. */
+const asOut = (helmet, out) =>
+  out.has(helmet.tag) && helmet.state === 'available' ? { ...helmet, state: 'issued', holder: out.get(helmet.tag) } : helmet;
+
 /** What the service would look up, from what the phone holds. */
-const facts = (pack, session, tag, handedOut = new Map()) => {
+const facts = (pack, session, tag, out = new Map()) => {
   const player = pack.players.find((p) => p.player === session.player);
   const model = session.events.findLast((e) => e.type === 'helmet-tried')?.data.model;
   const listed = pack.helmets.find((h) => h.tag === tag);
-  const holder = handedOut.get(tag);
-  const helmet = listed && holder && listed.state === 'available' ? { ...listed, state: 'issued', holder } : listed;
+  const advised = player?.advised ?? [];
+  const first = advised.flatMap((a) => sizeOf(a.model, a.size));
   return {
     team: player?.team ?? '',
     fitter: pack.fitter,
     today: today(pack, session.field),
     altitudeM: pack.fields.find((f) => f.code === session.field)?.altitudeM,
-    advised: (player?.advised ?? []).filter((a) => a.size).map(({ model, size }) => ({ model, size })),
+    advised: first,
+    advisedNow: [...first, ...advised.flatMap((a) => sizeOf(a.model, a.second))],
+    measuredAt: player?.measuredAt,
+    models: pack.models,
     sizes: pack.models[model] ?? [],
-    helmet,
+    parts: pack.parts[session.field]?.[model] ?? {},
+    helmet: listed && asOut(listed, out),
   };
 };
+
+/** The helmets of the field that may be free. */
+const shelf = (pack, session, out) =>
+  pack.helmets
+    .filter((h) => h.place === session.field && (h.state === 'available' || h.holder === session.player))
+    .map((h) => asOut(h, out));
 
 /** Helmets that went out here and of which the service does not know yet, with who has them. */
 export const handedOut = (sessions) =>
@@ -47,18 +63,14 @@ export const handedOut = (sessions) =>
 const tagOn = (events) => events.findLast((e) => e.type === 'helmet-tried')?.data.tag;
 
 /** Where the session stands; see FitCheckInHand.look. */
-export const look = (pack, session) => {
+export const look = (pack, session, out = new Map()) => {
   begin(pack);
-  const known = facts(pack, session, tagOn(session.events));
+  const known = { ...facts(pack, session, tagOn(session.events), out), shelf: shelf(pack, session, out) };
   return JSON.parse(rules.look(JSON.stringify(session.events), JSON.stringify(known)));
 };
 
 export const tagProblem = (typed) => rules.tagProblem(typed);
 export const tagOf = (typed) => rules.tag(typed);
-
-/** Why the player cannot have the helmet; empty when nothing stands against it. */
-export const refusal = (pack, helmet, player, field) =>
-  rules.refusal(JSON.stringify(helmet), player, JSON.stringify({ today: today(pack, field) }));
 
 /** A new session of the player, at the own field where the player is. */
 export const openFor = async (pack, player) => {
@@ -99,10 +111,14 @@ export const enter = async (session, kind, body) => {
   return refused;
 };
 
-/** The session with the entries that wait to be sent. */
+/** The session, where it stands, and how many of its entries wait to be sent. */
 export const sessionWith = (id) =>
-  read(async ({ held, sessions, queue }) => ({
-    held: await held.get('pack'),
-    session: await sessions.get(id),
-    unsent: (await queue.all()).filter((e) => e.session === id && e.state !== 'sent').length,
-  }));
+  read(async ({ held, sessions, queue }) => {
+    const { pack } = await held.get('pack');
+    const session = await sessions.get(id);
+    return {
+      session,
+      seen: session && look(pack, session, handedOut(await sessions.all())),
+      unsent: (await queue.all()).filter((e) => e.session === id && e.state !== 'sent').length,
+    };
+  });

@@ -13,7 +13,7 @@ const outlived = (session, entries) =>
   Date.parse(session.recordedAt ?? 0) < Date.now() - OLD_RESULTS_MS;
 
 const ended = (session) =>
-  ['fit-passed', 'fit-failed', 'session-abandoned'].includes(session.events.at(-1)?.type);
+  ['fit-passed', 'fit-failed', 'session-abandoned', 'pass-taken-back'].includes(session.events.at(-1)?.type);
 
 /** Another phone's word counts unless something of this phone is still to be sent. */
 const mergeSessions = async ({ sessions, queue }, pack) => {

@@ -27,6 +27,7 @@ final class Chromium {
           "--disable-component-update",
           "--disable-sync");
 
+  private static Playwright playwright;
   private static Browser browser;
 
   private Chromium() {}
@@ -85,15 +86,39 @@ final class Chromium {
     page.waitForURL(url -> !url.contains("/sign-in") && !url.contains("j_security_check"));
   }
 
-  private static synchronized Browser browser() {
-    if (browser == null) {
-      Playwright playwright =
+  /**
+   * A browser of its own that keeps what it stored in that folder, as a phone does over a restart.
+   */
+  static BrowserContext keeping(Path profile, String address) {
+    BrowserContext context =
+        playwright()
+            .chromium()
+            .launchPersistentContext(
+                profile,
+                new BrowserType.LaunchPersistentContextOptions()
+                    .setExecutablePath(program())
+                    .setArgs(QUIET)
+                    .setBaseURL(address)
+                    .setViewportSize(Screen.PHONE.width, Screen.PHONE.height));
+    context.setDefaultTimeout(30_000);
+    return context;
+  }
+
+  private static synchronized Playwright playwright() {
+    if (playwright == null) {
+      playwright =
           Playwright.create(
               new Playwright.CreateOptions()
                   .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
       Runtime.getRuntime().addShutdownHook(new Thread(playwright::close));
+    }
+    return playwright;
+  }
+
+  private static synchronized Browser browser() {
+    if (browser == null) {
       browser =
-          playwright
+          playwright()
               .chromium()
               .launch(new BrowserType.LaunchOptions().setExecutablePath(program()).setArgs(QUIET));
     }

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
 import java.util.Map;
+import java.util.UUID;
 import org.tapeline.stack.demo.DemoLoader;
 
 /**
@@ -42,20 +43,44 @@ final class Tapeline {
   }
 
   static JsonNode get(String user, String path) {
+    HttpResponse<String> response = send(request(user, path).build());
+    if (response.statusCode() != 200) {
+      throw new IllegalStateException(path + ": " + response.statusCode() + response.body());
+    }
+    return json(response.body());
+  }
+
+  /** How that is answered, whatever it is. */
+  static int status(String user, String path) {
+    return send(request(user, path).build()).statusCode();
+  }
+
+  /** Does it, with an id of its own. */
+  static void post(String user, String path, Object body) {
+    HttpRequest request =
+        request(user, path)
+            .header("Idempotency-Key", UUID.randomUUID().toString())
+            .header("Content-Type", "application/json")
+            .POST(HttpRequest.BodyPublishers.ofString(JSON.valueToTree(body).toString()))
+            .build();
+    HttpResponse<String> response = send(request);
+    if (response.statusCode() / 100 != 2) {
+      throw new IllegalStateException(path + ": " + response.statusCode() + response.body());
+    }
+  }
+
+  private static HttpRequest.Builder request(String user, String path) {
     String login =
         Base64.getEncoder()
             .encodeToString((user + ":" + PASSWORD).getBytes(StandardCharsets.UTF_8));
-    HttpRequest request =
-        HttpRequest.newBuilder(URI.create(address() + path))
-            .header("Authorization", "Basic " + login)
-            .header("Accept", "application/json")
-            .build();
+    return HttpRequest.newBuilder(URI.create(address() + path))
+        .header("Authorization", "Basic " + login)
+        .header("Accept", "application/json");
+  }
+
+  private static HttpResponse<String> send(HttpRequest request) {
     try {
-      HttpResponse<String> response = HTTP.send(request, HttpResponse.BodyHandlers.ofString());
-      if (response.statusCode() != 200) {
-        throw new IllegalStateException(path + ": " + response.statusCode() + response.body());
-      }
-      return JSON.readTree(response.body());
+      return HTTP.send(request, HttpResponse.BodyHandlers.ofString());
     } catch (IOException e) {
       throw new IllegalStateException(e);
     } catch (InterruptedException e) {

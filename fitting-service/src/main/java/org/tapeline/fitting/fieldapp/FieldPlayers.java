@@ -1,10 +1,12 @@
 package org.tapeline.fitting.fieldapp;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -96,6 +98,7 @@ class FieldPlayers {
                         Optional.ofNullable(a.second),
                         a.reason))
             .toList(),
+        advised.stream().map(a -> a.advisedAt).filter(Objects::nonNull).max(Instant::compareTo),
         refit
             .map(r -> r.bookedSaid().isEmpty() ? "waits for a fit day" : r.bookedSaid())
             .orElse(""));

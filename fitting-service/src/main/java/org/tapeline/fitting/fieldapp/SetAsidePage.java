@@ -116,6 +116,11 @@ public class SetAsidePage {
               + said.get("result")
               + (said.containsKey("finding") ? ", " + said.get("finding") : "");
       case "adjustments" -> check + ": " + Words.item(String.valueOf(said.get("remedy")));
+      case "passed-over" ->
+          check + ": not possible, " + Words.item(String.valueOf(said.get("remedy")));
+      case "corrections" -> check + ": taken back";
+      case "pause" -> "Put aside for a while";
+      case "resume" -> "Gone on with";
       case "pass" -> "Signed off";
       case "fail" -> "No fit";
       case "abandon" -> "Ended without a result";

@@ -66,13 +66,13 @@ public sealed interface FitSessionCommand {
    * @param helmet what is known now of the helmet on the head: it may have been pulled meanwhile
    * @param parts the parts in the helmet, as the fitter lists them; those of the adjustments count
    *     in any case
-   * @param failedElsewhere when another session of this player last ended without a fit
+   * @param endedElsewhere when another session of this player last ended, with a fit or without one
    */
   record Pass(
       Optional<KnownHelmet> helmet,
       List<String> parts,
       FitSessionEvent.Conditions conditions,
-      Optional<Instant> failedElsewhere,
+      Optional<Instant> endedElsewhere,
       Instant at)
       implements AtWork {}
 

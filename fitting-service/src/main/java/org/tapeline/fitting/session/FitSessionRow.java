@@ -72,10 +72,10 @@ public class FitSessionRow extends PanacheEntityBase {
         : list("player in ?1 and endedAt is null order by at", players);
   }
 
-  /** When a session of the player last ended without a fit. */
-  static Optional<Instant> lastFailed(UUID player) {
+  /** When a session of the player last ended with a fit or without one. */
+  static Optional<Instant> lastEnded(UUID player) {
     return FitSessionRow.<FitSessionRow>find(
-            "player = ?1 and status = 'FAILED' order by endedAt desc", player)
+            "player = ?1 and status in ('PASSED', 'FAILED') order by endedAt desc", player)
         .firstResultOptional()
         .map(row -> row.endedAt);
   }

@@ -54,13 +54,13 @@ final class ResultRules {
                   + protocol.hoursAnswersHold()
                   + " hours. End this session and open a new one."));
     }
-    return pass.failedElsewhere()
+    return pass.endedElsewhere()
         .filter(at -> !at.isBefore(oldest))
         .map(
             at ->
                 Decision.refused(
-                    "failed-elsewhere",
-                    "Another session of this player ended without a fit meanwhile. End this one"
+                    "ended-elsewhere",
+                    "Another session of this player ended meanwhile. End this one"
                         + " and open a new one."));
   }
 

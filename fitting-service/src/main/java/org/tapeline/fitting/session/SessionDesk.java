@@ -218,7 +218,7 @@ public class SessionDesk {
                 state.helmet().flatMap(h -> known(state, h.tag())),
                 body.parts() == null ? List.of() : body.parts(),
                 conditions(state, body),
-                FitSessionRow.lastFailed(state.player()),
+                FitSessionRow.lastEnded(state.player()),
                 at(body.enteredAt())));
   }
 

@@ -1,37 +1,71 @@
 // One check at a time, and what comes of it: remedies, the pass, the result.
 import { alarm, button, el, goTo, link } from '../dom.js';
-import { enter, look, sessionWith } from '../fit.js';
-import { said } from '../words.js';
-import { pass, result } from './ends.js';
+import { enter, sessionWith } from '../fit.js';
+import { needSaid, said } from '../words.js';
+import { over, pass, result } from './ends.js';
 import { helmet } from './helmet.js';
 
-const drawing = (check) =>
-  el('img', { class: 'drawing', src: `/fitting/drawings/${check.id}.svg`, alt: '', onerror: (e) => e.target.remove() });
+const MM_PER_INCH = 25.4;
+
+const drawing = (id, name) =>
+  el('img', { class: name, src: `/fitting/drawings/${id}.svg`, alt: '', onerror: (e) => e.target.remove() });
 
 const progress = (seen) => {
   const passed = seen.checks.filter((c) => c.answer === 'pass').length;
   return el('progress', { max: String(seen.checks.length), value: String(passed), 'aria-label': `${passed} of ${seen.checks.length} checks passed` });
 };
 
-const failed = (held, id, session, check, now, send) => {
-  const remedies = now.remedies.map((r) => check.ways.flatMap((w) => w.remedies).find((x) => x.id === r));
-  const applied = (remedy, first) => {
-    const pick = remedy.items.length > 1
-      ? el('select', { id: 'item-' + remedy.id, 'aria-label': 'Part for: ' + remedy.text }, remedy.items.map((i) => el('option', { value: i }, said(held.pack, i))))
-      : undefined;
-    const one = remedy.items.length === 1 ? ` (${said(held.pack, remedy.items[0])})` : '';
-    return [pick ?? '', button(`Done: ${remedy.text}${one}`, first ? 'primary wide' : 'wide', () =>
-      send('adjustments', { check: check.id, remedy: remedy.id, item: pick?.value ?? remedy.items[0] }))];
-  };
+/** One remedy: done, or not possible here. */
+const attempt = (pack, check, tried, first, send) => {
+  const remedy = check.ways.flatMap((w) => w.remedies).find((r) => r.id === tried.remedy);
+  const part = tried.item ? ` (${said(pack, tried.item)})` : '';
+  const body = { check: check.id, remedy: remedy.id, item: tried.item };
+  return [
+    tried.onRecord ? '' : el('p', { class: 'meta' }, `By the records there is no ${said(pack, tried.item)} at this field. Look for one.`),
+    button(`Done: ${remedy.text}${part}`, first ? 'primary wide big' : 'wide', () => send('adjustments', body)),
+    !first ? '' : el('div', { class: 'row' },
+      tried.item ? button('None here', 'grow', () => send('passed-over', { ...body, why: 'no-part' })) : '',
+      button('Not possible on this helmet', 'grow', () => send('passed-over', { ...body, why: 'not-possible' }))),
+  ];
+};
+
+const care = (check, tried) => {
+  const minded = check.ways.flatMap((w) => w.remedies).find((r) => r.id === tried?.remedy)?.care ?? [];
+  return minded.length === 0 ? ''
+    : el('ul', { class: 'care' }, minded.map((c) => el('li', {}, drawing(c.id, 'small'), c.text)));
+};
+
+/** What is to be done when no remedy is left. */
+const afterwards = (pack, session, next, id) => {
+  const needs = (next.needs ?? []).map((n) => needSaid(pack, n)).join(', ');
+  if (next.kind === 'put-on') {
+    return { said: `Put on another helmet: ${said(pack, next.model)} ${said(pack, next.size)}, here is ${next.tags[0]}.`,
+      way: link('#/helmet/' + id, 'Put another helmet on', 'button primary wide big') };
+  }
+  if (next.kind === 'measure-again') {
+    return { said: 'The head asks for another size than was measured. Measure it again before another helmet is taken; that needs signal.',
+      way: link(`/sizing/players/${session.player}/measure`, 'Measure again', 'button primary wide big') };
+  }
+  return { said: `No fit can be reached here. The re-fit needs ${needs}.`,
+    way: link('#/fail/' + id, 'End without a fit', 'button danger wide big') };
+};
+
+const failed = ({ pack }, session, seen, check, now, send) => {
+  const id = session.session;
+  const left = now.remedies;
+  const then = left.length === 0 ? afterwards(pack, session, seen.next, id) : undefined;
+  const takeBack = () => send('corrections', { check: check.id, why: 'wrong-button' });
   return {
     top: [
       el('div', { class: 'notice warn' }, el('p', {}, el('strong', {}, `Failed: ${now.said ?? now.finding}.`), ' ',
-        remedies.length > 0 ? 'Try this, then look again.' : `No remedy is left: it needs ${now.otherwise}.`)),
+        then ? `No remedy is left. ${then.said}` : 'Try this, then look again.')),
       check.severity === 'UNSAFE_HELMET'
         ? el('p', {}, el('strong', {}, 'The helmet itself is at fault. Do not let it be worn.'), ' Put it aside and report the damage.') : '',
+      care(check, left[0]),
+      el('p', {}, button('Take this answer back: wrong button', 'plain', takeBack)),
     ],
     hand: [
-      remedies.flatMap((r, i) => applied(r, i === 0)),
+      then?.way ?? left.map((t, i) => attempt(pack, check, t, i === 0, send)),
       el('div', { class: 'row' },
         now.mayPass ? button('Passes after all', 'grow', () => send('checks', { check: check.id, result: 'pass' })) : '',
         link('#/helmet/' + id, 'Other helmet'), link('#/fail/' + id, 'No fit', 'button danger')),
@@ -39,29 +73,57 @@ const failed = (held, id, session, check, now, send) => {
   };
 };
 
-const open = (id, check, send) => ({
-  top: [drawing(check), el('p', {}, check.how), el('p', {}, el('strong', {}, check.pass))],
-  hand: [
-    button('Passes', 'primary wide big', () => send('checks', { check: check.id, result: 'pass' })),
-    check.ways.map((w) => button('Fails: ' + w.said, 'danger wide', () =>
-      send('checks', { check: check.id, result: 'fail', finding: w.finding }))),
-    el('div', { class: 'row' }, link('#/helmet/' + id, 'Other helmet'), link('#/abandon/' + id, 'Stop'),
-      link('#/players', 'Later')),
-  ],
-});
+/** The length in millimetres; nothing where none was taken, NaN for what is no number. */
+const millimetres = (typed, unit) => {
+  if (typed.trim() === '') return undefined;
+  const value = Number(typed.trim().replace(',', '.'));
+  return unit === 'in' ? Math.round(value * MM_PER_INCH * 10) / 10 : value;
+};
 
-const checkScreen = (held, id, session, seen, wanted) => {
+const measuring = (check, now) => {
+  if (!check.measure) return { value: () => undefined, node: '' };
+  const kept = localStorage.getItem('tapeline-length') ?? 'in';
+  const typed = el('input', { id: 'length', inputmode: 'decimal', autocomplete: 'off' });
+  const unit = el('select', { id: 'unit', 'aria-label': 'Unit', onchange: () => localStorage.setItem('tapeline-length', unit.value) },
+    ['in', 'mm'].map((u) => el('option', { value: u, selected: u === kept }, u)));
+  return {
+    value: () => millimetres(typed.value, unit.value),
+    node: [el('label', { for: 'length' }, `${now.measured} (may be left empty)`), el('div', { class: 'beside' }, typed, unit)],
+  };
+};
+
+const open = (id, check, now, send, refuse) => {
+  const measured = measuring(check, now);
+  const answer = (body) => {
+    const valueMm = measured.value();
+    return Number.isNaN(valueMm) ? refuse('A length is a number, such as 1.5 in or 38 mm, or nothing.')
+      : send('checks', { check: check.id, valueMm, ...body });
+  };
+  return {
+    top: [drawing(check.id, 'drawing'), el('p', {}, check.how), el('p', {}, el('strong', {}, check.pass))],
+    hand: [
+      measured.node,
+      button('Passes', 'primary wide big', () => answer({ result: 'pass' })),
+      check.ways.map((w) => button('Fails: ' + w.said, 'danger wide', () => answer({ result: 'fail', finding: w.finding }))),
+      el('div', { class: 'row' }, link('#/helmet/' + id, 'Other helmet'), link('#/abandon/' + id, 'Pause or stop')),
+    ],
+  };
+};
+
+const checkScreen = (held, session, seen, wanted) => {
+  const id = session.session;
   const checks = held.pack.protocol.checks;
   const check = checks.find((c) => c.id === wanted);
   const now = seen.checks.find((c) => c.id === wanted);
   const player = held.pack.players.find((p) => p.player === session.player);
   const hint = el('div', {});
+  const refuse = (sentence) => hint.replaceChildren(alarm(sentence));
   const send = async (kind, body) => {
     const refused = await enter(session, kind, body);
-    if (refused) hint.replaceChildren(alarm(refused.sentence));
+    if (refused) refuse(refused.sentence);
     else goTo('#/session/' + id);
   };
-  const parts = now.answer === 'fail' ? failed(held, id, session, check, now, send) : open(id, check, send);
+  const parts = now.answer === 'fail' ? failed(held, session, seen, check, now, send) : open(id, check, now, send, refuse);
   return {
     kind: 'fit',
     node: el('div', { class: 'split' },
@@ -74,16 +136,35 @@ const checkScreen = (held, id, session, seen, wanted) => {
   };
 };
 
+/** Put aside, or in another fitter's hands: taken over before anything else. */
+const takeOver = (held, session, seen) => {
+  const id = session.session;
+  const hint = el('div', {});
+  const own = seen.fitter === held.pack.fitter;
+  const resume = async () => {
+    const refused = await enter(session, 'resume', {});
+    if (refused) hint.replaceChildren(alarm(refused.sentence));
+    else goTo('#/session/' + id);
+  };
+  return {
+    kind: 'fit',
+    node: el('div', { class: 'split' },
+      el('div', { class: 'top' }, el('h1', { tabindex: '-1' }, own ? 'Paused' : 'In another fitter’s hands'),
+        el('p', {}, own ? 'You put this fit check aside.' : `${seen.fitter} has this fit check in hand. Take it over only when ${seen.fitter} is not working on it.`)),
+      el('div', { class: 'hand' }, hint, button(own ? 'Go on' : 'Take it over and go on', 'primary wide big', resume),
+        link('#/abandon/' + id, 'Stop it', 'button wide'))),
+  };
+};
+
 export const session = async (held, id) => {
-  const found = await sessionWith(id);
-  if (!found.session) {
-    return { node: el('div', {}, el('h1', { tabindex: '-1' }, 'This session is over'), el('p', {}, 'It was ended elsewhere, or this phone does not hold it any more.'), link('#/players', 'Players')) };
-  }
-  const seen = look(held.pack, found.session);
-  if (found.session.conflict || seen.status !== 'open') return result(held, found.session, seen, found.unsent);
+  const { session: found, seen, unsent } = await sessionWith(id);
+  if (!found) return over();
+  if (found.conflict || !['open', 'paused'].includes(seen.status)) return result(held, found, seen, unsent);
   if (!seen.sameProtocol) {
     return { node: el('div', {}, el('h1', { tabindex: '-1' }, 'The fit protocol has changed'), el('p', {}, 'End this session and open a new one.'), link('#/abandon/' + id, 'End it')) };
   }
+  if (seen.status === 'paused' || seen.fitter !== held.pack.fitter) return takeOver(held, found, seen);
   if (!seen.helmet) return helmet(held, id);
-  return seen.next ? checkScreen(held, id, found.session, seen, seen.next) : pass(held, found.session, seen);
+  const check = seen.failed ?? seen.next.check;
+  return check ? checkScreen(held, found, seen, check) : pass(held, found, seen);
 };

@@ -1,6 +1,6 @@
 // How a session ends: signed off, no fit, stopped; and what became of it.
 import { alarm, button, el, goTo, link } from '../dom.js';
-import { enter, look, sessionWith } from '../fit.js';
+import { enter, sessionWith } from '../fit.js';
 import { hour, needSaid, said, wear } from '../words.js';
 
 const HAIR = [['usual', 'As usual'], ['short', 'Cut short'], ['long', 'Long'], ['braids', 'Braids']];
@@ -17,6 +17,12 @@ export const celsius = (typed, unit) => {
 
 const choice = (name, value, text, checked) =>
   el('label', { class: 'choice' }, el('input', { type: 'radio', name, value, checked }), text);
+
+export const over = () => ({
+  refreshes: true,
+  node: el('div', {}, el('h1', { tabindex: '-1' }, 'This session is over'),
+    el('p', {}, 'It was ended elsewhere, or this phone does not hold it any more.'), link('#/players', 'Players')),
+});
 
 export const pass = (held, session, seen) => {
   const hint = el('div', {});
@@ -54,8 +60,8 @@ export const pass = (held, session, seen) => {
 };
 
 export const fail = async (held, id) => {
-  const { session } = await sessionWith(id);
-  const seen = look(held.pack, session);
+  const { session, seen } = await sessionWith(id);
+  if (!session) return over();
   const hint = el('div', {});
   const wrong = seen.checks.filter((c) => c.answer === 'fail').map((c) => held.pack.protocol.checks.find((x) => x.id === c.id).question);
   const noFit = async () => {
@@ -83,7 +89,13 @@ export const fail = async (held, id) => {
 
 export const abandon = async (held, id) => {
   const { session } = await sessionWith(id);
+  if (!session) return over();
   const hint = el('div', {});
+  const pause = async () => {
+    const refused = await enter(session, 'pause', {});
+    if (refused) hint.replaceChildren(alarm(refused.sentence));
+    else goTo('#/players');
+  };
   const stop = async (why) => {
     const refused = await enter(session, 'abandon', { why });
     if (refused) hint.replaceChildren(alarm(refused.sentence));
@@ -93,10 +105,11 @@ export const abandon = async (held, id) => {
     kind: 'fit',
     node: el('div', { class: 'split' },
       el('div', { class: 'top' }, el('p', { class: 'meta' }, nameOf(held, session)),
-        el('h1', { tabindex: '-1' }, 'End without a result?'),
-        el('p', {}, 'Nothing is signed off. To go on later, leave it open instead: it waits on the player’s page.')),
-      el('div', { class: 'hand' }, hint, WHY.map(([why, text]) => button(text, 'wide', () => stop(why))),
-        link('#/session/' + id, 'Back to the checks', 'button primary wide'))),
+        el('h1', { tabindex: '-1' }, 'Pause or stop?'),
+        el('p', {}, 'Paused, it waits on the player’s page, and you or another fitter can go on with it. Ended, nothing of it counts: nothing is signed off.')),
+      el('div', { class: 'hand' }, hint, button('Pause: go on later', 'primary wide big', pause),
+        el('p', { class: 'meta' }, 'End without a result:'), WHY.map(([why, text]) => button(text, 'wide', () => stop(why))),
+        link('#/session/' + id, 'Back to the checks', 'button wide'))),
   };
 };
 

@@ -1,33 +1,18 @@
 // Which helmet goes on: its tag, scanned or typed, and the size that stands on its label.
 import { alarm, button, el, goTo, link } from '../dom.js';
-import { enter, handedOut, look, refusal, sessionWith, tagOf, tagProblem } from '../fit.js';
-import { read } from '../store.js';
+import { enter, sessionWith, tagOf, tagProblem } from '../fit.js';
 import { said } from '../words.js';
 import { canScan, scan } from '../camera.js';
-
-const MOST = 6;
-
-/** Helmets of the field that this player can have: the one kept for the player first. */
-const choices = (pack, session, player, out) => {
-  const wanted = (h) => (player?.advised ?? []).some((a) => a.model === h.model && a.size === h.size);
-  const own = (h) => h.holder === session.player || h.keptFor.includes(session.player);
-  return pack.helmets
-    .filter((h) => h.place === session.field && (own(h) || wanted(h)))
-    .filter((h) => !out.has(h.tag) || out.get(h.tag) === session.player)
-    .filter((h) => refusal(pack, h, session.player, session.field) === '')
-    .sort((a, b) => Number(own(b)) - Number(own(a)))
-    .slice(0, MOST);
-};
 
 const sizesOf = (pack) => [...new Set(Object.values(pack.models).flat())];
 
 export const helmet = async (held, id) => {
-  const { session } = await sessionWith(id);
+  const { session, seen } = await sessionWith(id);
   const { pack } = held;
   if (!session) return { node: el('div', {}, el('h1', { tabindex: '-1' }, 'This session is over'), link('#/players', 'Players')) };
   const player = pack.players.find((p) => p.player === session.player);
-  const out = await read(async (t) => handedOut(await t.sessions.all()));
-  const on = look(pack, session).helmet;
+  const on = seen.helmet;
+  const next = seen.next;
   const hint = el('div', {});
   const tag = el('input', { id: 'tag', autocomplete: 'off', autocapitalize: 'characters', spellcheck: 'false', enterkeyhint: 'next', 'aria-describedby': 'tag-hint' });
   const tagHint = el('p', { id: 'tag-hint', class: 'field-error', role: 'alert' });
@@ -54,20 +39,21 @@ export const helmet = async (held, id) => {
     if (refused) return hint.replaceChildren(alarm(refused.sentence));
     return goTo('#/session/' + id);
   };
-  const list = choices(pack, session, player, out);
+  const MOST = 5;
+  const proposed = next.kind === 'put-on'
+    ? el('div', {}, el('p', {}, 'Proposed: ', el('strong', {}, `${said(pack, next.model)} ${said(pack, next.size)}`)),
+        el('div', { class: 'chips' }, next.tags.slice(0, MOST).map((t) => button(t, 'chip', () => take(t)))))
+    : next.kind === 'look' || next.kind === 'try' || next.kind === 'sign-off' ? ''
+      : el('p', { class: 'notice warn' }, next.kind === 'measure-again' && next.needs.length === 0
+          ? 'The head was never measured. Measure it first; that needs signal.'
+          : 'No free helmet of the size that is needed is recorded at this field.');
   return {
     kind: 'fit',
     node: el('div', { class: 'split' },
       el('div', { class: 'top' },
         el('p', { class: 'meta' }, `${player?.name ?? ''} ${player?.number ?? ''}`),
         el('h1', { tabindex: '-1' }, on ? 'Put another helmet on' : 'Put a helmet on'),
-        list.length === 0
-          ? el('p', { class: 'notice warn' }, 'No free helmet of an advised size is recorded at this field.')
-          : el('div', {}, el('h2', {}, 'At this field for this player'),
-              el('div', { class: 'chips' }, list.map((h) => button(
-                `${h.tag} ${said(pack, h.model)} ${said(pack, h.size)}` +
-                  (h.keptFor.includes(session.player) ? ', kept' : h.holder === session.player ? ', has it' : ''),
-                'chip', () => take(h.tag)))))),
+        proposed),
       el('div', { class: 'hand' }, hint,
         el('label', { for: 'tag' }, 'Tag on the helmet'),
         el('div', { class: 'beside' }, tag,

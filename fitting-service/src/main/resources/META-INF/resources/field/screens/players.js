@@ -6,7 +6,7 @@ import { age, hour, wear } from '../words.js';
 const MOST = 60;
 let typed = '';
 
-const ended = (s) => ['fit-passed', 'fit-failed', 'session-abandoned'].includes(s.events.at(-1)?.type);
+const ended = (s) => ['fit-passed', 'fit-failed', 'session-abandoned', 'pass-taken-back'].includes(s.events.at(-1)?.type);
 
 /** What this phone knows of the player that the service does not know yet. */
 export const hereOnly = (player, sessions, entries) => {

@@ -6,7 +6,7 @@ import { signInAddress } from '../connection.js';
 import { send } from '../sender.js';
 import { hour } from '../words.js';
 
-const KINDS = { open: 'Fit check begun', helmet: 'Helmet put on', checks: 'Check answered', adjustments: 'Remedy done', pass: 'Signed off', fail: 'No fit', abandon: 'Ended without a result', pause: 'Paused', resume: 'Gone on', skips: 'Remedy left out' };
+const KINDS = { open: 'Fit check begun', helmet: 'Helmet put on', checks: 'Check answered', adjustments: 'Remedy done', pass: 'Signed off', fail: 'No fit', abandon: 'Ended without a result', pause: 'Paused', resume: 'Gone on', 'passed-over': 'Remedy not possible', corrections: 'Answer taken back' };
 
 const entrySaid = (pack, entry) => {
   const check = pack.protocol.checks.find((c) => c.id === entry.body.check)?.question;

@@ -41,7 +41,10 @@ class FitCheckInHandTest {
   private String facts() {
     return ("{'team':'U10-HAWKS','fitter':'fitter.north','today':'2026-08-01','altitudeM':30,"
             + "'sizes':['youth-small','youth-medium','youth-large'],"
-            + "'advised':[{'model':'model-a','size':'youth-medium'}],'helmet':"
+            + "'models':{'model-a':['youth-small','youth-medium','youth-large']},"
+            + "'advisedNow':[{'model':'model-a','size':'youth-medium'}],'shelf':["
+            + helmet
+            + "],'advised':[{'model':'model-a','size':'youth-medium'}],'helmet':"
             + helmet
             + "}")
         .replace('\'', '"');
@@ -104,16 +107,26 @@ class FitCheckInHandTest {
   @Test
   @DisplayName("shows the next check, and for a failed one what is left to try")
   void next() {
-    assertThat(look().has("next")).isFalse();
+    assertThat(look().at("/next/kind").asText()).isEqualTo("put-on");
+    assertThat(look().at("/next/tags/0").asText()).isEqualTo("A12425GABC1234002M");
     putOn();
-    assertThat(look().path("next").asText()).isEqualTo(protocol.checks().getFirst().id());
+    assertThat(look().at("/next/check").asText()).isEqualTo(protocol.checks().getFirst().id());
     enter("'kind':'checks','check':'snug','result':'fail','finding':'loose'");
-    assertThat(look().path("next").asText()).isEqualTo("snug");
-    assertThat(check("snug").path("remedies").path(0).asText()).isEqualTo("add-air");
-    enter("'kind':'adjustments','check':'snug','remedy':'add-air'");
-    enter("'kind':'checks','check':'snug','result':'fail','finding':'loose'");
-    assertThat(check("snug").path("remedies")).isEmpty();
+    assertThat(look().at("/next/kind").asText()).isEqualTo("try");
+    assertThat(look().path("failed").asText()).isEqualTo("snug");
+    while (check("snug").path("remedies").size() > 0) {
+      String remedy = check("snug").at("/remedies/0/remedy").asText();
+      assertThat(tried(remedy)).isTrue();
+      enter("'kind':'checks','check':'snug','result':'fail','finding':'loose'");
+    }
+    assertThat(look().at("/next/kind").asText()).isIn("measure-again", "end-without-fit");
     assertThat(look().at("/needs/0/size").asText()).isEqualTo("youth-small");
+  }
+
+  private boolean tried(String remedy) {
+    return enter("'kind':'adjustments','check':'snug','remedy':'" + remedy + "'")
+        .path("accepted")
+        .asBoolean();
   }
 
   private JsonNode check(String id) {
@@ -131,6 +144,11 @@ class FitCheckInHandTest {
     putOn();
     enter("'kind':'checks','check':'snug','result':'fail','finding':'loose','valueMm':3.5");
     enter("'kind':'adjustments','check':'snug','remedy':'add-air'");
+    enter("'kind':'checks','check':'snug','result':'fail','finding':'tight'");
+    enter("'kind':'passed-over','check':'snug','remedy':'let-air-out','why':'not-possible'");
+    enter("'kind':'corrections','check':'snug','why':'wrong-button'");
+    enter("'kind':'pause'");
+    enter("'kind':'resume'");
     enter("'kind':'fail','needs':[{'kind':'part','item':'chin-strap-small'}]");
     assertThat(EventsJson.read(events.toString()).stream().map(e -> EventsOut.write(e).toString()))
         .isEqualTo(events.valueStream().map(JsonNode::toString).toList());

@@ -44,7 +44,7 @@ class PassTest {
     return new Pass(Optional.of(known(TAG)), List.of(parts), CONDITIONS, Optional.empty(), AT);
   }
 
-  private static Pass passAfterFailAt(Instant failed) {
+  private static Pass passAfterEndAt(Instant failed) {
     return new Pass(Optional.of(known(TAG)), List.of(), CONDITIONS, Optional.of(failed), AT);
   }
 
@@ -127,12 +127,11 @@ class PassTest {
   }
 
   @Test
-  @DisplayName("is refused when the player failed elsewhere since the first answer")
-  void failedElsewhere() {
-    assertThat(allPassed().refusal(passAfterFailAt(AT))).isEqualTo("failed-elsewhere");
-    assertThat(allPassed().refusal(passAfterFailAt(AT.plusSeconds(1))))
-        .isEqualTo("failed-elsewhere");
-    assertThat(allPassed().event(passAfterFailAt(AT.minusMillis(1)))).isInstanceOf(FitPassed.class);
+  @DisplayName("is refused when another session of the player ended since the first answer")
+  void endedElsewhere() {
+    assertThat(allPassed().refusal(passAfterEndAt(AT))).isEqualTo("ended-elsewhere");
+    assertThat(allPassed().refusal(passAfterEndAt(AT.plusSeconds(1)))).isEqualTo("ended-elsewhere");
+    assertThat(allPassed().event(passAfterEndAt(AT.minusMillis(1)))).isInstanceOf(FitPassed.class);
   }
 
   @Test
