@@ -2,6 +2,7 @@
 // entered in the order in which it was (queue). A change is made whole or not at all.
 const NAME = 'tapeline-field';
 let opened;
+let wiped = false;
 
 const promised = (request) =>
   new Promise((done, failed) => {
@@ -40,6 +41,8 @@ const table = (store) => ({
 });
 
 const within = async (mode, work) => {
+  // Nobody gets an answer any more: what still runs must not begin a new database.
+  if (wiped) return new Promise(() => {});
   const database = await open();
   const transaction = database.transaction(['held', 'sessions', 'queue'], mode, { durability: 'strict' });
   const finished = new Promise((done, failed) => {
@@ -74,6 +77,7 @@ export const wipe = async () => {
   await change(async ({ held, sessions, queue }) => {
     await Promise.all([held.clear(), sessions.clear(), queue.clear()]);
   });
+  wiped = true;
   (await open()).close();
   opened = undefined;
   await new Promise((done) => {

@@ -41,7 +41,10 @@ class FieldAppWithoutSignalTest {
       assertThat(phone.page().locator("main .state.may-wear")).hasCount(0);
       String session = sessionOn(phone);
       phone.hasSignal();
+      assertThat(phone.queue()).hasText(Pattern.compile("waiting, sign in to send"));
+      phone.signsInToSend(FieldStory.FITTER);
       assertThat(phone.queue()).hasText("All sent");
+      phone.page().navigate(FieldPhone.APP + "#/session/" + session);
       assertThat(phone.page().locator("h1")).hasText("Recorded: signed off");
       recorded(session, story);
     }
@@ -74,6 +77,7 @@ class FieldAppWithoutSignalTest {
       phone.hasSignal();
       phone.passesAll();
       phone.signsOff();
+      assertThat(phone.page().locator("h1")).hasText("Recorded: signed off");
       assertThat(phone.queue()).hasText("All sent");
       recorded(session, story);
     }
@@ -89,6 +93,7 @@ class FieldAppWithoutSignalTest {
       Page page = phone.page();
       page.getByLabel("Tag on the helmet").fill(story.tag().substring(1));
       page.getByLabel("Size on the label inside").selectOption(story.size());
+      page.getByLabel("Size on the label inside").focus();
       assertThat(page.locator("#tag-hint")).containsText("check character");
       page.getByLabel("Tag on the helmet").fill("A12425GABC1234002M");
       phone.button("Helmet is on").click();

@@ -50,6 +50,15 @@ final class FieldPhone implements AutoCloseable {
     assertThat(page.locator("h1")).hasText("Players");
   }
 
+  /** After a restart of the browser nobody is signed in any more. */
+  void signsInToSend(String user) {
+    queue().click();
+    page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Sign in").setExact(true))
+        .click();
+    Chromium.signIn(page, user);
+    page.waitForURL("**" + APP + "**");
+  }
+
   private void open() {
     browser = Chromium.keeping(profile, line.address());
     page = browser.pages().getFirst();
