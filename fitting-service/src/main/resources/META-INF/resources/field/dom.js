@@ -7,7 +7,7 @@ export const el = (name, attributes = {}, ...children) => {
     else if (key in node && typeof value !== 'string') node[key] = value;
     else node.setAttribute(key, value === true ? '' : value);
   }
-  node.append(...children.flat().filter((c) => c !== undefined && c !== null && c !== false && c !== ''));
+  node.append(...children.flat(Infinity).filter((c) => c !== undefined && c !== null && c !== false && c !== ''));
   return node;
 };
 

@@ -115,6 +115,7 @@ export const send = async () => {
 
 export const keepSending = () => {
   window.addEventListener('online', send);
+  window.addEventListener('offline', () => say({ line: 'no-signal' }));
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && send());
   setInterval(send, AGAIN);
 };

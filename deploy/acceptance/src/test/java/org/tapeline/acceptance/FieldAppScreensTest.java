@@ -100,6 +100,7 @@ class FieldAppScreensTest {
     assertThat(page.locator("h1")).hasText("Pause or stop?");
     lookWithoutScroll(page, "stop");
     phone.button("Pause").click();
+    assertThat(page.locator("h1")).hasText("Players");
     page.navigate(FieldPhone.APP + "#/session/" + session);
     assertThat(page.locator("h1")).hasText("Paused");
     lookWithoutScroll(page, "paused");

@@ -42,18 +42,19 @@ final class FieldPhone implements AutoCloseable {
 
   void signsIn(String user) {
     page.navigate(APP);
-    page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Sign in").setExact(true))
-        .first()
-        .click();
-    Chromium.signIn(page, user);
-    page.waitForURL("**" + APP + "**");
+    followsSignIn(user);
     assertThat(page.locator("h1")).hasText("Players");
   }
 
   /** After a restart of the browser nobody is signed in any more. */
   void signsInToSend(String user) {
     queue().click();
-    page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName("Sign in").setExact(true))
+    followsSignIn(user);
+  }
+
+  private void followsSignIn(String user) {
+    page.locator("main a.primary")
+        .filter(new Locator.FilterOptions().setHasText("Sign in"))
         .click();
     Chromium.signIn(page, user);
     page.waitForURL("**" + APP + "**");

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.tapeline.fitting.protocol.Check;
 import org.tapeline.fitting.protocol.Protocols;
+import org.tapeline.fitting.protocol.Remedy;
 import org.tapeline.journal.EventJson;
 
 /**
@@ -57,17 +58,21 @@ public class Shell {
   }
 
   /**
-   * What is in the list, and a drawing for each check that has one. {@code rules.js} is made when
-   * the service is packaged.
+   * What is in the list, and a drawing for each check and each piece of care that has one. {@code
+   * rules.js} is made when the service is packaged.
    */
   private static Stream<String> files(Protocols protocols) {
     Stream<String> listed =
         new String(must("/fieldapp/files.txt"), StandardCharsets.UTF_8)
             .lines()
             .map(name -> "/field/" + name);
-    Stream<String> drawings =
-        protocols.inForce().checks().stream().map(Check::id).map(id -> "/drawings/" + id + ".svg");
-    return Stream.concat(listed, drawings);
+    Stream<String> drawn =
+        Stream.concat(
+            protocols.inForce().checks().stream().map(Check::id),
+            protocols.inForce().remedies().stream()
+                .flatMap(r -> r.care().stream())
+                .map(Remedy.Care::id));
+    return Stream.concat(listed, drawn.distinct().map(id -> "/drawings/" + id + ".svg"));
   }
 
   private static Optional<byte[]> content(String resource) {

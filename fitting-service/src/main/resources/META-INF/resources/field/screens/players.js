@@ -45,7 +45,7 @@ export const players = async (held) => {
   const fill = () => {
     const found = held.pack.players.filter((p) => matches(p, typed));
     list.replaceChildren(...found.slice(0, MOST).map((p) => card(held, p, hereOnly(p, sessions, entries))));
-    count.textContent = found.length > MOST ? `${MOST} of ${found.length}: type more` : `${found.length} players`;
+    count.textContent = found.length > MOST ? `${MOST} of ${found.length}: type more` : found.length === 1 ? '1 player' : `${found.length} players`;
   };
   const search = el('input', { id: 'search', type: 'search', autocomplete: 'off', value: typed, oninput: () => {
     typed = search.value;
