@@ -40,7 +40,6 @@ const facts = (pack, session, tag, out = new Map()) => {
     advisedNow: [...first, ...advised.flatMap((a) => sizeOf(a.model, a.second))],
     measuredAt: player?.measuredAt,
     models: pack.models,
-    sizes: pack.models[model] ?? [],
     parts: pack.parts[session.field]?.[model] ?? {},
     helmet: listed && asOut(listed, out),
   };
@@ -94,7 +93,9 @@ export const enter = async (session, kind, body) => {
     }
     begin(pack);
     const tag = kind === 'helmet' ? rules.tag(body.tag) : tagOn(now.events);
-    const known = facts(pack, now, tag, handedOut(await sessions.all()));
+    const out = handedOut(await sessions.all());
+    const known = facts(pack, now, tag, out);
+    if (kind === 'fail') known.shelf = shelf(pack, now, out);
     const command = { ...body, kind, at: enteredAt };
     const decision = JSON.parse(
       rules.enter(JSON.stringify(now.events), JSON.stringify(command), JSON.stringify(known)),

@@ -47,7 +47,7 @@ final class CommandJson {
       case "fail" ->
           new FitSessionCommand.Fail(
               body.list("needs").stream().map(EventsJson::need).toList(),
-              facts.texts("sizes"),
+              HereJson.read(state, facts),
               body.at("at"));
       case "passed-over" ->
           new FitSessionCommand.PassOver(

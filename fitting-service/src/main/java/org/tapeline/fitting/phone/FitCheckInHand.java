@@ -60,7 +60,7 @@ final class FitCheckInHand {
         .with("failed", failed(state).map(Check::id))
         .with("checks", protocol.checks().stream().map(c -> look(state, c, here)).toList())
         .with("parts", state.parts())
-        .with("needs", ProposalOut.needs(Needs.of(state, protocol, facts.texts("sizes"))))
+        .with("needs", ProposalOut.needs(Needs.of(state, protocol, here)))
         .toString();
   }
 

@@ -40,7 +40,6 @@ class FitCheckInHandTest {
 
   private String facts() {
     return ("{'team':'U10-HAWKS','fitter':'fitter.north','today':'2026-08-01','altitudeM':30,"
-            + "'sizes':['youth-small','youth-medium','youth-large'],"
             + "'models':{'model-a':['youth-small','youth-medium','youth-large']},"
             + "'advisedNow':[{'model':'model-a','size':'youth-medium'}],'shelf':["
             + helmet
