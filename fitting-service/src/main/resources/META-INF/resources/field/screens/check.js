@@ -80,20 +80,32 @@ const millimetres = (typed, unit) => {
   return unit === 'in' ? Math.round(value * MM_PER_INCH * 10) / 10 : value;
 };
 
-const measuring = (check, now) => {
+const limits = ({ leastMm, mostMm }, unit) => {
+  const one = (mm) => (unit === 'in' ? (mm / MM_PER_INCH).toFixed(2).replace(/\.?0+$/, '') : mm);
+  return `${mostMm ? `${one(leastMm)} to ${one(mostMm)}` : `at least ${one(leastMm)}`} ${unit}`;
+};
+
+const measuring = (check) => {
   if (!check.measure) return { value: () => undefined, node: '' };
+  const passes = el('span', { class: 'meta', id: 'passes' });
+  const say = (unit) => passes.replaceChildren(`${limits(check.measure, unit)} passes; may be left empty`);
   const kept = localStorage.getItem('tapeline-length') ?? 'in';
-  const typed = el('input', { id: 'length', inputmode: 'decimal', autocomplete: 'off' });
-  const unit = el('select', { id: 'unit', 'aria-label': 'Unit', onchange: () => localStorage.setItem('tapeline-length', unit.value) },
+  const typed = el('input', { id: 'length', inputmode: 'decimal', autocomplete: 'off', 'aria-describedby': 'passes' });
+  const remember = () => {
+    localStorage.setItem('tapeline-length', unit.value);
+    say(unit.value);
+  };
+  const unit = el('select', { id: 'unit', 'aria-label': 'Unit', onchange: remember },
     ['in', 'mm'].map((u) => el('option', { value: u, selected: u === kept }, u)));
+  say(kept);
   return {
     value: () => millimetres(typed.value, unit.value),
-    node: [el('label', { for: 'length' }, `${now.measured} (may be left empty)`), el('div', { class: 'beside' }, typed, unit)],
+    node: [el('label', { for: 'length' }, check.measure.what), el('div', { class: 'beside' }, typed, unit, passes)],
   };
 };
 
-const open = (id, check, now, send, refuse) => {
-  const measured = measuring(check, now);
+const open = (id, check, send, refuse) => {
+  const measured = measuring(check);
   const answer = (body) => {
     const valueMm = measured.value();
     return Number.isNaN(valueMm) ? refuse('A length is a number, such as 1.5 in or 38 mm, or nothing.')
@@ -123,7 +135,7 @@ const checkScreen = (held, session, seen, wanted) => {
     if (refused) refuse(refused.sentence);
     else goTo('#/session/' + id);
   };
-  const parts = now.answer === 'fail' ? failed(held, session, seen, check, now, send) : open(id, check, now, send, refuse);
+  const parts = now.answer === 'fail' ? failed(held, session, seen, check, now, send) : open(id, check, send, refuse);
   return {
     kind: 'fit',
     node: el('div', { class: 'split' },
