@@ -65,6 +65,10 @@ listen((what) => {
 });
 
 const start = async () => {
+  if (!window.isSecureContext) {
+    main.replaceChildren(el('h1', {}, 'Field app'), alarm('The field app needs an address that begins with https.'));
+    return;
+  }
   await signedOut();
   navigator.storage?.persist?.();
   await paint();

@@ -35,7 +35,6 @@ export const counted = () =>
     const conflicts = (await sessions.all()).filter((s) => s.conflict);
     return {
       waiting: waiting.length,
-      notHandedOver: conflicts.filter((s) => !s.conflict.handedOver).length,
       conflicts: conflicts.length,
       fitter: waiting[0]?.fitter,
       held: await held.get('pack'),

@@ -23,7 +23,7 @@ public record SetAside(
     List<Entry> entries) {
   static final int MOST_ENTRIES = 300;
   private static final int LONGEST_SENTENCE = 1000;
-  private static final String WORD = "[A-Za-z0-9][A-Za-z0-9:.,+-]{0,199}";
+  private static final String WORD = "-?[A-Za-z0-9][A-Za-z0-9:.,+-]{0,199}";
 
   /**
    * One thing that was entered.

@@ -1,7 +1,6 @@
 // The way out: send first, then forget everything of this device.
 import { button, el, link } from '../dom.js';
 import { read, wipe } from '../store.js';
-import { counted } from '../bar.js';
 import { send } from '../sender.js';
 
 const MARK = 'tapeline-field';
@@ -13,24 +12,32 @@ const leave = async () => {
   // Without signal the service cannot be told now; it is at the next start, before anything else.
   localStorage.setItem(OWED, 'owed');
   await signedOut();
-  location.replace('/sign-in');
+  location.replace('/fitting/field/');
 };
 
-/** Tells the service that the fitter signed out, when that is still owed. */
+/** Leads over the service's own way out when that is still owed and there is signal. */
 export const signedOut = async () => {
   if (!localStorage.getItem(OWED)) return;
   try {
     await fetch('/sign-out', { redirect: 'manual', cache: 'no-store', signal: AbortSignal.timeout(10_000) });
-    localStorage.removeItem(OWED);
   } catch {
     // No signal: the phone holds nothing, and asks again next time.
+    return;
   }
+  localStorage.removeItem(OWED);
+  location.replace('/sign-out');
+  await new Promise(() => {});
 };
 
+/** How many entries would be lost: those not sent, and refused ones that were not handed over. */
+const unsent = () =>
+  read(async ({ sessions, queue }) => {
+    const kept = new Set((await sessions.all()).filter((s) => s.conflict?.handedOver).map((s) => s.session));
+    return (await queue.all()).filter((e) => e.state !== 'sent' && !kept.has(e.session)).length;
+  });
+
 export const signOut = async () => {
-  const { waiting, notHandedOver } = await counted();
-  const unsent = await read(async ({ queue }) => (await queue.all()).filter((e) => e.state === 'waiting' || e.state === 'refused' || e.state === 'held').length);
-  const lost = waiting + notHandedOver > 0 ? unsent : 0;
+  const lost = await unsent();
   const sure = el('div', {});
   const confirm = () =>
     sure.replaceChildren(
