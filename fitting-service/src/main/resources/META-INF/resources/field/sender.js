@@ -38,11 +38,16 @@ const refused = (entry, { code, sentence }) =>
     await sessions.put({ ...session, fitter: entry.fitter, conflict });
   });
 
+const needCode = (need) => need.item ?? [need.kind, need.model, need.size].join(':');
+
+const code = (value) =>
+  Array.isArray(value) ? value.map((v) => (typeof v === 'string' ? v : needCode(v))).join(',') : String(value);
+
 const codes = (body) =>
   Object.fromEntries(
     Object.entries(body)
-      .filter(([name, value]) => name !== 'enteredAt' && ['string', 'number', 'boolean'].includes(typeof value))
-      .map(([name, value]) => [name, String(value)])
+      .filter(([name, value]) => name !== 'enteredAt' && value !== undefined && value !== null)
+      .map(([name, value]) => [name, code(value)])
       .filter(([, value]) => value !== ''),
   );
 

@@ -145,6 +145,14 @@ class FieldAppWithoutSignalTest {
       assertThat(first.queue()).hasText("1 needs you");
       assertThat(first.page().locator("h1")).hasText("Not recorded");
       first.queue().click();
+      assertThat(first.page().locator("h1")).hasText("Everything is sent");
+      Axe.findsNothingGrave(first.page());
+      first
+          .page()
+          .screenshot(
+              new Page.ScreenshotOptions()
+                  .setPath(
+                      Tapeline.ROOT.resolve("deploy/acceptance/target/pages/field-conflict.png")));
       assertThat(first.page().locator("main")).containsText("Another session of this player");
       assertThat(first.page().locator("main")).containsText("handed over");
       toldOnThePlayersPage(story, "Another session of this player");

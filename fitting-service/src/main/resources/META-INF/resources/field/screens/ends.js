@@ -64,8 +64,11 @@ export const fail = async (held, id) => {
   if (!session) return over();
   const hint = el('div', {});
   const wrong = seen.checks.filter((c) => c.answer === 'fail').map((c) => held.pack.protocol.checks.find((x) => x.id === c.id).question);
+  // What failed names the needs by itself; where no helmet could be tried the proposal does.
+  const unmet = wrong.length === 0 ? seen.next.needs ?? [] : [];
+  const needs = wrong.length === 0 ? unmet : seen.needs;
   const noFit = async () => {
-    const refused = await enter(session, 'fail', { needs: [] });
+    const refused = await enter(session, 'fail', { needs: unmet });
     if (refused) hint.replaceChildren(alarm(refused.sentence));
     else goTo('#/session/' + id);
   };
@@ -75,14 +78,14 @@ export const fail = async (held, id) => {
       el('div', { class: 'top' },
         el('p', { class: 'meta' }, nameOf(held, session)),
         el('h1', { tabindex: '-1' }, 'End without a fit?'),
-        wrong.length > 0
-          ? [el('p', {}, `Failed: ${wrong.join('; ')}.`),
-             el('p', {}, 'The re-fit will need: ', el('strong', {}, seen.needs.map((n) => needSaid(held.pack, n)).join(', ')), '.'),
+        needs.length > 0
+          ? [wrong.length > 0 ? el('p', {}, `Failed: ${wrong.join('; ')}.`) : el('p', {}, 'No helmet of the size that is needed is free at this field.'),
+             el('p', {}, 'The re-fit will need: ', el('strong', {}, needs.map((n) => needSaid(held.pack, n)).join(', ')), '.'),
              el('p', {}, 'Once it is sent, by itself: the player is shown as "do not wear", a replacement is kept or ordered, the re-fit is booked, the parents are told.')]
           : el('p', { class: 'notice' }, 'No check has failed on this helmet. Answer the check that fails, so that the re-fit brings the right thing.'),
         el('p', { class: 'meta' }, 'A helmet that does not fit is not worn, not even for one practice.')),
       el('div', { class: 'hand' }, hint,
-        wrong.length > 0 ? button('No fit: open a re-fit case', 'danger wide big', noFit) : '',
+        needs.length > 0 ? button('No fit: open a re-fit case', 'danger wide big', noFit) : '',
         link('#/session/' + id, 'Back to the checks', 'button wide'))),
   };
 };

@@ -63,6 +63,7 @@ export const helmet = async (held, id) => {
           }) : ''),
         tagHint,
         el('label', { for: 'size' }, 'Size on the label inside'), size,
+        next.kind === 'end-without-fit' ? link('#/fail/' + id, 'End without a fit', 'button danger wide') : '',
         el('div', { class: 'row' },
           button('Helmet is on', 'primary big grow', putOn),
           on ? link('#/session/' + id, 'Back') : link('#/abandon/' + id, 'Stop')))),

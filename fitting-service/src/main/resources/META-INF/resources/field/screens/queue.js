@@ -39,6 +39,11 @@ const conflict = (pack, session, entries) =>
       link('#/player/' + session.player, 'New fit check', 'button primary'),
       session.conflict.handedOver || session.conflict.notTaken ? button('Seen, put it away', '', () => dismiss(session)) : ''));
 
+const waitingOf = (pack, session, entries) =>
+  entries.length === 0 ? ''
+    : el('details', {}, el('summary', {}, `${name(pack, session.player)}: ${entries.length} to be sent`),
+        el('ol', {}, entries.map((e) => el('li', {}, entrySaid(pack, e)))));
+
 const lineSaid = { ok: 'Connected.', sending: 'Sending.', 'no-signal': 'No signal, or the service does not answer.', 'sign-in': 'Signed out by the service. Sign in to send.', 'other-fitter': 'Somebody else is signed in.', starting: 'Starting.' };
 
 export const queue = async (held) => {
@@ -54,8 +59,8 @@ export const queue = async (held) => {
       line === 'other-fitter' ? el('p', { class: 'notice warn' }, `This phone holds entries of ${state.fitter ?? held.pack.fitter}. They are sent only under that name.`) : '',
       line === 'sign-in' || line === 'other-fitter' ? el('p', {}, link(line === 'sign-in' ? signInAddress : '/sign-out', line === 'sign-in' ? 'Sign in' : 'Sign in as ' + (state.fitter ?? held.pack.fitter), 'button primary wide')) : '',
       sessions.filter((s) => s.conflict).map((s) => conflict(held.pack, s, entries.filter((e) => e.session === s.session))),
-      waiting.length > 0 ? el('ol', {}, waiting.map((e) => el('li', {}, name(held.pack, sessions.find((s) => s.session === e.session)?.player), ': ', entrySaid(held.pack, e)))) : '',
       el('div', { class: 'actions' }, button('Send now', 'primary', send), link('#/sign-out', 'Sign out')),
+      sessions.filter((s) => !s.conflict).map((s) => waitingOf(held.pack, s, waiting.filter((e) => e.session === s.session))),
       el('p', { class: 'meta' }, `Signed in as ${held.pack.fitter}. This phone holds ${held.pack.players.length} players, ${held.pack.helmets.length} helmets, as of ${hour(held.asOf)}.`)),
   };
 };
