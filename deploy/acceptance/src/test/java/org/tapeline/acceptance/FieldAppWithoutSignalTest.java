@@ -126,6 +126,49 @@ class FieldAppWithoutSignalTest {
   }
 
   @Test
+  @DisplayName("sends what one fitter entered under no other name")
+  void otherName() {
+    FieldStory story = FieldStory.next();
+    try (FieldPhone phone = FieldPhone.of(FieldStory.FITTER)) {
+      phone.losesSignal();
+      phone.beginsFitCheck(story.number());
+      String session = sessionOn(phone);
+      phone.page().context().clearCookies();
+      phone.hasSignal();
+      assertThat(phone.queue()).hasText("1 waiting, sign in to send");
+      phone.signsInToSend("manager");
+      assertThat(phone.queue()).hasText("1 waiting for " + FieldStory.FITTER);
+      assertThat(Tapeline.status("manager", "/fitting/api/sessions/" + session)).isEqualTo(404);
+      phone.queue().click();
+      phone.page().getByText("Sign in as " + FieldStory.FITTER).click();
+      Chromium.signIn(phone.page(), FieldStory.FITTER);
+      phone.page().navigate(FieldPhone.APP);
+      assertThat(phone.queue()).hasText("All sent");
+      assertThat(FieldStory.session(session).path("fitter").asText()).isEqualTo(FieldStory.FITTER);
+    }
+  }
+
+  @Test
+  @DisplayName("ends without a fit, and the re-fit case opens when there is signal")
+  void noFit() {
+    FieldStory story = FieldStory.next();
+    try (FieldPhone phone = FieldPhone.of(FieldStory.FITTER)) {
+      phone.losesSignal();
+      phone.beginsFitCheck(story.number());
+      phone.putsOn(story.tag(), story.size());
+      phone.button("Fails").first().click();
+      phone.page().getByText("No fit", new Page.GetByTextOptions().setExact(true)).click();
+      assertThat(phone.page().locator("main")).containsText("The re-fit will need");
+      phone.button("No fit: open a re-fit case").click();
+      assertThat(phone.page().locator("h1")).hasText("No fit");
+      assertThat(phone.page().locator("main")).containsText("Not yet recorded");
+      phone.hasSignal();
+      assertThat(phone.page().locator("main")).containsText("A re-fit case is open");
+      await().until(() -> story.state().equals("do-not-wear"));
+    }
+  }
+
+  @Test
   @DisplayName("tells plainly what another phone did meanwhile, and keeps what was entered")
   void twoPhones() {
     FieldStory story = FieldStory.next();
