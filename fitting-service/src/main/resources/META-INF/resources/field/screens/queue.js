@@ -54,7 +54,7 @@ export const queue = async (held) => {
   return {
     refreshes: true,
     node: el('div', {},
-      el('h1', { tabindex: '-1' }, waiting.length === 0 ? 'Everything is sent' : `${waiting.length} to be sent`),
+      el('h1', { tabindex: '-1' }, waiting.length > 0 ? `${waiting.length} to be sent` : state.conflicts > 0 ? 'Not recorded' : 'Everything is sent'),
       el('p', {}, lineSaid[line]),
       line === 'other-fitter' ? el('p', { class: 'notice warn' }, `This phone holds entries of ${state.fitter ?? held.pack.fitter}. They are sent only under that name.`) : '',
       line === 'sign-in' || line === 'other-fitter' ? el('p', {}, link(line === 'sign-in' ? signInAddress : '/sign-out', line === 'sign-in' ? 'Sign in' : 'Sign in as ' + (state.fitter ?? held.pack.fitter), 'button primary wide')) : '',
