@@ -47,7 +47,9 @@ public record FitMinutes(int minutes, long within, long checks) {
   /** Where the figure is from, in a sentence. */
   public String said() {
     return checks == 0
-        ? "No check at this field was counted yet: " + minutes + " minutes for a fit."
+        ? "No check at this field was counted yet. By what is known elsewhere: "
+            + minutes
+            + " minutes for a fit."
         : "%d of %d checks at this field took %d minutes or less: %d minutes for a fit."
             .formatted(within, checks, minutes, minutes);
   }
