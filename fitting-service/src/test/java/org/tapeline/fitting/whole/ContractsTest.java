@@ -132,7 +132,9 @@ class ContractsTest {
     peers.hears("refit-booked", ada.player());
     fitter.moves(day, LocalDate.now().plusDays(4).toString(), "17:30", "18:00");
     fitter.cancels(day);
-    fitter.takesBackThePass(fitter.fits(ada.player(), ada.tag()));
+    UUID mistaken = fitter.fits(ada.player(), ada.tag());
+    fitter.says("/api/hair-changes", Map.of("player", ada.number(), "hair", "short"));
+    fitter.takesBackThePass(mistaken);
     UUID strayed = fitter.opensWith(ada.player(), ada.tag());
     fitter.pauses(strayed);
     fitter.resumes(strayed);
@@ -141,7 +143,6 @@ class ContractsTest {
     fitter.takesBackTheAnswer(strayed);
     fitter.abandons(fitter.opens(ada.player()));
     fitter.says("/api/conditions", Map.of("field", "NORTH", "air", "70", "unit", "F"));
-    fitter.says("/api/hair-changes", Map.of("player", ada.number(), "hair", "short"));
     fitter.says("/api/concussions", Map.of("player", ada.number()));
     fitter.says("/api/concussions/" + ada.player() + "/return", Map.of("confirmed", true));
   }
