@@ -142,7 +142,7 @@ class ContractsTest {
     fitter.passesOverAir(strayed);
     fitter.takesBackTheAnswer(strayed);
     fitter.abandons(fitter.opens(ada.player()));
-    fitter.says("/api/conditions", Map.of("field", "NORTH", "air", "70", "unit", "F"));
+    fitter.says("/api/conditions", Map.of("field", "CONTRACTS", "air", "70", "unit", "F"));
     fitter.says("/api/concussions", Map.of("player", ada.number()));
     fitter.says("/api/concussions/" + ada.player() + "/return", Map.of("confirmed", true));
   }
