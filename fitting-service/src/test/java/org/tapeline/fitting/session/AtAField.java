@@ -38,7 +38,12 @@ final class AtAField {
 
   private final Random random;
   private final Protocol protocol;
-  private final double failing;
+
+  /** Checks that this head has trouble with, in one way mostly; the others fail by chance. */
+  private final Map<String, String> trouble = new HashMap<>();
+
+  private final double troubled;
+  private final double byChance;
 
   /** What really lies there; the records may say something else. */
   final Map<String, Integer> stock = new HashMap<>();
@@ -51,15 +56,21 @@ final class AtAField {
   AtAField(long seed, Protocol protocol) {
     this.random = new Random(seed);
     this.protocol = protocol;
-    this.failing = List.of(0.0, 0.01, 0.03, 0.1, 0.4, 1.0).get(random.nextInt(6));
+    this.troubled = List.of(0.4, 0.7, 0.95, 1.0).get(random.nextInt(4));
+    this.byChance = List.of(0.0, 0.01, 0.03, 0.2).get(random.nextInt(4));
+    int several = random.nextInt(6);
+    for (int i = 0; i < several; i++) {
+      Check check = protocol.checks().get(random.nextInt(protocol.checks().size()));
+      trouble.put(check.id(), anyWay(check));
+    }
     boolean recordsRight = random.nextInt(4) > 0;
     for (String part : PARTS) {
-      int pieces = random.nextInt(3);
+      int pieces = random.nextInt(4);
       stock.put(part, pieces);
       recorded.put(part, recordsRight ? pieces : random.nextInt(3));
     }
-    int several = random.nextInt(8);
-    for (int i = 0; i < several; i++) {
+    int free = random.nextInt(8);
+    for (int i = 0; i < free; i++) {
       String model = random.nextInt(3) == 0 ? "model-b" : "model-a";
       List<String> sizes = SIZES.get(model);
       String size = sizes.get(random.nextInt(sizes.size()));
@@ -121,13 +132,18 @@ final class AtAField {
 
   private FitSessionCommand answer(String id, Instant at) {
     Check check = protocol.check(id).orElseThrow();
-    boolean passes = random.nextDouble() >= failing;
+    String usual = trouble.get(id);
+    boolean passes = random.nextDouble() >= (usual == null ? byChance : troubled);
     Optional<String> finding =
         passes
             ? Optional.empty()
-            : Optional.of(check.ways().get(random.nextInt(check.ways().size())).finding());
+            : Optional.of(usual == null || random.nextInt(5) == 0 ? anyWay(check) : usual);
     return new FitSessionCommand.RecordCheck(
         id, passes, Optional.empty(), finding, Optional.empty(), at);
+  }
+
+  private String anyWay(Check check) {
+    return check.ways().get(random.nextInt(check.ways().size())).finding();
   }
 
   private FitSessionCommand attempt(Proposal.Try p, FitSession state, Instant at) {

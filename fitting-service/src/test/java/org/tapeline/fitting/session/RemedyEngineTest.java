@@ -265,4 +265,100 @@ class RemedyEngineTest {
     assertThat(RemedyEngine.next(FitSession.NONE, PROTOCOL, here(MEDIUM)))
         .isEqualTo(new Proposal.Nothing());
   }
+
+  @Test
+  @DisplayName("knows the part of each place for itself")
+  void placesForThemselves() {
+    ASession session =
+        on().with(failed("jaw-pad-left", "loose"))
+            .with(adjust("jaw-pad-left", "thicker-left-jaw-pad"))
+            .with(failed("jaw-pad-right", "tight"));
+    assertThat(next(session))
+        .isEqualTo(attempt("jaw-pad-right", "thinner-right-jaw-pad", "jaw-pad-10mm"));
+    session.with(ASession.passed("jaw-pad-right")).with(failed("jaw-pad-left", "tight"));
+    assertThat(next(session))
+        .as("neither 15 nor 20 mm fits the cheek: no pad does")
+        .isEqualTo(new Proposal.MeasureAgain(List.of(Need.helmet("model-a", "youth-large"))));
+  }
+
+  @Test
+  @DisplayName("goes on along the row to its end")
+  void alongTheRow() {
+    Here all =
+        new Here(
+            Map.of("jaw-pad-20mm", 1, "jaw-pad-25mm", 1),
+            List.of(),
+            Map.of("model-a", A_SIZES),
+            MEDIUM,
+            Optional.empty());
+    ASession session =
+        on().with(failed("jaw-pad-left", "loose"))
+            .with(adjust("jaw-pad-left", "thicker-left-jaw-pad"))
+            .with(failed("jaw-pad-left", "loose"));
+    assertThat(next(session, all))
+        .isEqualTo(attempt("jaw-pad-left", "thicker-left-jaw-pad", "jaw-pad-25mm"));
+    session
+        .with(adjust("jaw-pad-left", "thicker-left-jaw-pad"))
+        .with(failed("jaw-pad-left", "loose"));
+    assertThat(next(session, all)).isInstanceOf(Proposal.MeasureAgain.class);
+  }
+
+  @Test
+  @DisplayName("is air three times at most, whichever checks ask for it")
+  void enoughAir() {
+    ASession session = on();
+    for (String check : List.of("snug", "front-back-still", "eyes-clear")) {
+      String finding = PROTOCOL.check(check).orElseThrow().ways().getFirst().finding();
+      session.with(failed(check, finding));
+      assertThat(next(session)).isEqualTo(attempt(check, "add-air"));
+      session.with(adjust(check, "add-air")).with(ASession.passed(check));
+    }
+    session.with(failed("neck-free", "low"));
+    assertThat(next(session))
+        .isEqualTo(new Proposal.MeasureAgain(List.of(Need.helmet("model-a", "youth-small"))));
+  }
+
+  @Test
+  @DisplayName("of the strap does not depend on the air")
+  void strapAndAir() {
+    ASession session = on().with(failed("snug", "loose")).with(adjust("snug", "add-air"));
+    session.with(failed("strap-tight", "tight"));
+    assertThat(next(session)).isEqualTo(attempt("strap-tight", "loosen-strap"));
+    session.with(adjust("strap-tight", "loosen-strap")).with(failed("strap-tight", "loose"));
+    assertThat(next(session)).isEqualTo(attempt("strap-tight", "tighten-strap"));
+  }
+
+  @Test
+  @DisplayName("names as needed only a part that was not there")
+  void partsThatWereNotThere() {
+    ASession session = on().with(failed("jaw-pad-left", "loose"));
+    session.with(
+        new PassOver("jaw-pad-left", "thicker-left-jaw-pad", Optional.empty(), "not-possible", AT));
+    assertThat(next(session))
+        .isEqualTo(new Proposal.MeasureAgain(List.of(Need.helmet("model-a", "youth-small"))));
+
+    ASession cup = on().with(failed("strap-cup", "loose"));
+    cup.with(new PassOver("strap-cup", "centre-cup", Optional.empty(), "not-possible", AT));
+    cup.with(new PassOver("strap-cup", "smaller-cup", Optional.empty(), "no-part", AT));
+    assertThat(next(cup)).isEqualTo(attempt("strap-cup", "tighten-strap"));
+    cup.with(adjust("strap-cup", "tighten-strap")).with(failed("strap-cup", "loose"));
+    assertThat(next(cup))
+        .isEqualTo(new Proposal.EndWithoutFit(List.of(Need.part("chin-strap-small"))));
+    cup.with(ASession.passed("strap-cup")).with(failed("jaw-pad-left", "loose"));
+    assertThat(next(cup))
+        .isEqualTo(attempt("jaw-pad-left", "thicker-left-jaw-pad", "jaw-pad-20mm"));
+  }
+
+  @Test
+  @DisplayName("counts a part that went into a helmet of this session as gone from the shelf")
+  void goneFromTheShelf() {
+    ASession session =
+        on().with(failed("jaw-pad-left", "loose"))
+            .with(adjust("jaw-pad-left", "thicker-left-jaw-pad"))
+            .with(failed("jaw-pad-right", "loose"));
+    assertThat(next(session))
+        .isEqualTo(
+            new Proposal.Try(
+                "jaw-pad-right", "thicker-right-jaw-pad", Optional.of("jaw-pad-20mm"), false));
+  }
 }
