@@ -6,6 +6,7 @@ import static org.awaitility.Awaitility.await;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Page;
+import java.time.Duration;
 import java.util.Map;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
@@ -55,7 +56,7 @@ class FieldAppWithoutSignalTest {
     assertThat(shown.path("status").asText()).isEqualTo("passed");
     assertThat(shown.path("tag").asText()).isEqualTo(story.tag());
     assertThat(shown.path("answers")).allMatch(answer -> answer.asText().equals("pass"));
-    await().until(() -> story.state().equals("may-wear"));
+    Patience.soon().untilAsserted(() -> assertThat(story.state()).isEqualTo("may-wear"));
   }
 
   @Test
@@ -78,6 +79,37 @@ class FieldAppWithoutSignalTest {
       phone.passesAll();
       phone.signsOff();
       assertThat(phone.page().locator("h1")).hasText("Recorded: signed off");
+      assertThat(phone.queue()).hasText("All sent");
+      recorded(session, story);
+    }
+  }
+
+  @Test
+  @DisplayName("loses nothing and does nothing twice when the service is killed while it sends")
+  void killed() {
+    FieldStory story = FieldStory.next();
+    try (FieldPhone phone = FieldPhone.of(FieldStory.FITTER)) {
+      phone.losesSignal();
+      phone.beginsFitCheck(story.number());
+      phone.putsOn(story.tag(), story.size());
+      phone.passesAll();
+      phone.signsOff();
+      String session = sessionOn(phone);
+      phone.hasSignal();
+      await()
+          .pollInterval(Duration.ofMillis(20))
+          .until(
+              () ->
+                  Tapeline.status(FieldStory.FITTER, "/fitting/api/sessions/" + session) == 200
+                      && FieldStory.session(session).path("answers").size() >= 3);
+      FittingProcess service = FittingProcess.kill();
+      assertThat(phone.queue()).hasText(WAITING);
+      service.startAgain();
+      Patience.soon()
+          .until(
+              () -> Tapeline.status(FieldStory.FITTER, "/fitting/api/sessions/" + session) == 200);
+      phone.queue().click();
+      phone.button("Send now").click();
       assertThat(phone.queue()).hasText("All sent");
       recorded(session, story);
     }
@@ -199,7 +231,7 @@ class FieldAppWithoutSignalTest {
       assertThat(first.page().locator("main")).containsText("Another session of this player");
       assertThat(first.page().locator("main")).containsText("handed over");
       toldOnThePlayersPage(story, "Another session of this player");
-      await().until(() -> story.state().equals("may-wear"));
+      Patience.soon().untilAsserted(() -> assertThat(story.state()).isEqualTo("may-wear"));
     }
   }
 

@@ -35,12 +35,17 @@ final class LocalRun implements AutoCloseable {
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
     builder.environment().putAll(environment);
     builder.environment().put("TAPELINE_PORT", Integer.toString(port));
-    builder.environment().put("TAPELINE_DATA", root + "/deploy/acceptance/target/" + data);
+    builder.environment().put("TAPELINE_DATA", data(data).toString());
     builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
     LocalRun run = new LocalRun(builder.start(), "http://localhost:" + port);
     Runtime.getRuntime().addShutdownHook(new Thread(run::close));
     run.awaitGreeting();
     return run;
+  }
+
+  /** Where a stack of that name has its data. */
+  static Path data(String name) {
+    return Tapeline.ROOT.resolve("deploy/acceptance/target").resolve(name);
   }
 
   String address() {

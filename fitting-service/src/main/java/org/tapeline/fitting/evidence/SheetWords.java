@@ -82,6 +82,42 @@ record SheetWords(Protocol protocol) {
         : e.parts().stream().map(Words::item).collect(Collectors.joining(", "));
   }
 
+  /** What was done to the air of the liner in this session, on the helmet that was signed off. */
+  String liner(Evidence e) {
+    int more = 0;
+    int less = 0;
+    boolean onThisHelmet = false;
+    for (Evidence.Step step : e.steps()) {
+      if (step instanceof Evidence.HelmetOn on) {
+        onThisHelmet = on.tag().equals(e.tag());
+      } else if (step instanceof Evidence.Remedied r && onThisHelmet) {
+        int turned = airOf(r.remedy());
+        more += Math.max(0, turned);
+        less += Math.max(0, -turned);
+      }
+    }
+    boolean holds = e.answers().stream().anyMatch(a -> a.check().equals("liner-air"));
+    return "air added "
+        + times(more)
+        + ", let out "
+        + times(less)
+        + " in this session"
+        + (holds ? "; it holds its air, see the checks" : "");
+  }
+
+  private int airOf(String id) {
+    return protocol.remedies().stream()
+        .filter(r -> r.id().equals(id))
+        .flatMap(r -> r.turn().stream())
+        .filter(t -> t.quantity().equals("liner-air"))
+        .mapToInt(Remedy.Turn::by)
+        .sum();
+  }
+
+  private static String times(int n) {
+    return n == 1 ? "once" : n == 0 ? "not at all" : n + " times";
+  }
+
   static String air(Conditions c) {
     return c.airCelsius()
         .map(t -> number(t) + " °C (" + Math.round(t * 9 / 5 + 32) + " °F)")

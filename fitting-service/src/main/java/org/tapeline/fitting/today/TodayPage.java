@@ -10,11 +10,14 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.time.Clock;
-import java.time.temporal.ChronoUnit;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.tapeline.fitting.place.Place;
+import org.tapeline.fitting.roster.Words;
 
 /** A fitter's day: whom to see first. */
 @Path("/today")
@@ -56,7 +59,15 @@ public class TodayPage {
                   return new Section(first.group(), first.groupSaid(), items);
                 })
             .toList();
-    return Templates.list(sections, clock.instant().truncatedTo(ChronoUnit.SECONDS).toString())
-        .render();
+    return Templates.list(sections, hour(sections)).render();
+  }
+
+  /** At the field of whoever comes first. */
+  private String hour(List<Section> sections) {
+    Place place =
+        sections.isEmpty()
+            ? null
+            : Place.findById(sections.getFirst().players().getFirst().field());
+    return Words.time(clock.instant(), place == null ? ZoneOffset.UTC : ZoneId.of(place.zone));
   }
 }

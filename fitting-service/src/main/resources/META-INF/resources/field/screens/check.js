@@ -140,7 +140,7 @@ const checkScreen = (held, session, seen, wanted) => {
     kind: 'fit',
     node: el('div', { class: 'split' },
       el('div', { class: 'top' },
-        el('p', { class: 'meta' }, `${player?.name ?? ''} · ${seen.helmet.tag} · check ${checks.indexOf(check) + 1} of ${checks.length}`),
+        el('p', { class: 'meta' }, `${player?.name ?? ''} · ${seen.helmet.tag}, ${said(held.pack, seen.helmet.size)} · check ${checks.indexOf(check) + 1} of ${checks.length}`),
         progress(seen),
         el('h1', { tabindex: '-1' }, check.question),
         parts.top),

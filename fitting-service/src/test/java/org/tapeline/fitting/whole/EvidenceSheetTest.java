@@ -86,6 +86,7 @@ class EvidenceSheetTest {
     assertThat(paper.text())
         .contains("Ada Quillfeather", person.number(), person.team(), person.tag())
         .contains("Model A", "Youth medium", "fitter.north", "America/Chicago")
+        .contains("air added once, let out not at all")
         .contains("24 °C (75 °F)", "300 m (984 ft)", "usual", "version " + version())
         .contains("Put on " + person.tag(), "Remedy: Add air", "failed (Loose")
         .contains("No helmet prevents every head or neck injury", "Fingerprint", "Page 1 of");
