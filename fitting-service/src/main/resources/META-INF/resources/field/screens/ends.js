@@ -1,6 +1,7 @@
 // How a session ends: signed off, no fit, stopped; and what became of it.
 import { alarm, button, el, goTo, link } from '../dom.js';
 import { enter, sessionWith } from '../fit.js';
+import { lineNow } from '../bar.js';
 import { hour, needSaid, said, wear } from '../words.js';
 
 const HAIR = [['usual', 'As usual'], ['short', 'Cut short'], ['long', 'Long'], ['braids', 'Braids']];
@@ -85,7 +86,9 @@ export const fail = async (held, id) => {
           : el('p', { class: 'notice' }, 'No check has failed on this helmet. Answer the check that fails, so that the re-fit brings the right thing.'),
         el('p', { class: 'meta' }, 'A helmet that does not fit is not worn, not even for one practice.')),
       el('div', { class: 'hand' }, hint,
-        needs.length > 0 ? button('No fit: open a re-fit case', 'danger wide big', noFit) : '',
+        needs.length > 0 ? button('No fit: open a re-fit case', 'danger wide big', noFit)
+          // A check that was passed by mistake: putting the same helmet on again asks all of them anew.
+          : seen.helmet ? link('#/helmet/' + id, 'Put it on anew: all checks again', 'button wide') : '',
         link('#/session/' + id, 'Back to the checks', 'button wide'))),
   };
 };
@@ -127,13 +130,16 @@ const ended = (held, session, seen, unsent) => {
   const waits = unsent > 0;
   if (seen.status === 'passed' && waits) {
     return [el('h1', { tabindex: '-1' }, 'Fit check passed here'),
-      el('p', { class: 'notice warn' }, el('strong', {}, 'Not yet recorded: not signed off until sent.'), ' It is sent by itself as soon as there is signal. Keep this phone on.')];
+      el('p', { class: 'notice warn' }, el('strong', {}, 'Not yet recorded: not signed off until sent.'), lineNow() === 'sign-in' ? ' The service has signed this phone out: ' : ' It is sent by itself as soon as there is signal. Keep this phone on.',
+        lineNow() === 'sign-in' ? link('#/queue', 'sign in to send') : '')];
   }
   if (seen.status === 'passed') {
-    const state = player ? wear(held, player) : undefined;
+    // What was fetched before the sign-off says nothing of it.
+    const later = Date.parse(held.asOf) > Date.parse(session.recordedAt ?? 0);
+    const state = player && later ? wear(held, player) : undefined;
     return [el('h1', { tabindex: '-1' }, 'Recorded: signed off'),
       el('p', { class: 'notice ok' }, `Recorded at ${hour(session.recordedAt ?? Date.now())}, helmet ${seen.helmet.tag}.`),
-      state ? el('p', {}, 'Now: ', el('span', { class: 'state ' + state.code }, state.said), ' ', el('span', { class: 'meta' }, state.age ?? state.reason)) : '',
+      state ? el('p', {}, 'Now: ', el('span', { class: 'state ' + state.code }, state.said), ' ', el('span', { class: 'meta' }, state.age ?? state.reason)) : el('p', { class: 'meta' }, 'The sideline list follows in a few seconds; this phone asks for it within a minute.'),
       el('p', {}, 'Check the fit again within a week, and after a haircut, a change of weather or a hit.')];
   }
   if (seen.status === 'failed') {

@@ -1,7 +1,7 @@
 // Which helmet goes on: its tag, scanned or typed, and the size that stands on its label.
 import { alarm, button, el, goTo, link } from '../dom.js';
 import { enter, sessionWith, tagOf, tagProblem } from '../fit.js';
-import { said } from '../words.js';
+import { needSaid, said } from '../words.js';
 import { canScan, scan } from '../camera.js';
 
 const sizesOf = (pack) => [...new Set(Object.values(pack.models).flat())];
@@ -46,7 +46,9 @@ export const helmet = async (held, id) => {
     : next.kind === 'look' || next.kind === 'try' || next.kind === 'sign-off' ? ''
       : el('p', { class: 'notice warn' }, next.kind === 'measure-again' && next.needs.length === 0
           ? 'The head was never measured. Measure it first; that needs signal.'
-          : 'No free helmet of the size that is needed is recorded at this field.');
+          : (next.needs ?? []).length > 0 && next.needs.every((n) => n.kind !== 'helmet')
+            ? `No other helmet is proposed: the re-fit needs ${next.needs.map((n) => needSaid(pack, n)).join(', ')}.`
+            : 'No free helmet of the size that is needed is recorded at this field.');
   return {
     kind: 'fit',
     node: el('div', { class: 'split' },
