@@ -1,48 +1,48 @@
 package org.tapeline.fitting.session;
 
+import static org.tapeline.fitting.session.Entry.given;
+import static org.tapeline.fitting.session.Entry.opt;
+import static org.tapeline.fitting.session.Entry.text;
+import static org.tapeline.fitting.session.Entry.wrong;
+
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
-import org.tapeline.fitting.helmet.HelmetCopy;
-import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.protocol.Protocols;
-import org.tapeline.fitting.roster.AdvisedSizeCopy;
 import org.tapeline.fitting.roster.PlayerCopy;
-import org.tapeline.fitting.session.FitSessionCommand.KnownHelmet;
-import org.tapeline.fitting.session.FitSessionEvent.AdvisedSize;
-import org.tapeline.fitting.session.FitSessionEvent.Conditions;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
 import org.tapeline.journal.DerivedId;
 import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
-import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
-/** Takes a fitter's commands, from pages and programs alike, and looks up the facts they need. */
+/** Takes a fitter's commands, from pages and programs alike. */
 @ApplicationScoped
 public class SessionDesk {
-  private static final List<String> HAIR = List.of("usual", "short", "long", "braids");
-
   private final CommandLog commands;
   private final FitSessions sessions;
   private final Protocols protocols;
+  private final SessionFacts facts;
   private final Caller caller;
   private final Clock clock;
 
   SessionDesk(
-      CommandLog commands, FitSessions sessions, Protocols protocols, Caller caller, Clock clock) {
+      CommandLog commands,
+      FitSessions sessions,
+      Protocols protocols,
+      SessionFacts facts,
+      Caller caller,
+      Clock clock) {
     this.commands = commands;
     this.sessions = sessions;
     this.protocols = protocols;
+    this.facts = facts;
     this.caller = caller;
     this.clock = clock;
   }
@@ -53,7 +53,7 @@ public class SessionDesk {
         "open-session",
         given(body),
         () -> {
-          PlayerCopy player = player(text(body.player()));
+          PlayerCopy player = SessionFacts.player(text(body.player()));
           String field = text(body.field()).isEmpty() ? player.field : text(body.field());
           mustWorkAt(field);
           UUID session = opt(body.session()).orElseGet(() -> DerivedId.from(id, "session"));
@@ -64,7 +64,7 @@ public class SessionDesk {
                   field,
                   player.team,
                   caller.id(),
-                  advised(player),
+                  SessionFacts.advised(player),
                   at(body.enteredAt()));
           FitSession now = sessions.handle(session, player.player, open, Cause.command(id));
           return Answer.of(201, view(now));
@@ -76,23 +76,12 @@ public class SessionDesk {
   }
 
   Proposal next(FitSession session) {
-    return RemedyEngine.next(session, protocols.inForce(), here(session));
+    return RemedyEngine.next(session, protocols.inForce(), facts.here(session));
   }
 
   /** Whether the caller has it in hand. */
   boolean inHand(FitSession session) {
     return session.fitter().equals(caller.id());
-  }
-
-  Here here(FitSession session) {
-    return HereAtField.of(session, today(session));
-  }
-
-  private static List<AdvisedSize> advised(PlayerCopy player) {
-    return AdvisedSizeCopy.of(player.player).stream()
-        .filter(a -> a.size != null)
-        .map(a -> new AdvisedSize(a.model, a.size))
-        .toList();
   }
 
   Answer tryHelmet(UUID id, UUID session, SessionBody.Helmet body) {
@@ -108,22 +97,8 @@ public class SessionDesk {
     if (size.isEmpty()) {
       throw wrong("sizeLabel", "Read the size on the label inside the shell and enter it.");
     }
-    return new FitSessionCommand.TryHelmet(tag, known(state, tag), size, at(body.enteredAt()));
-  }
-
-  private Optional<KnownHelmet> known(FitSession state, String tag) {
-    return HelmetCopy.locked(tag)
-        .map(
-            h ->
-                new KnownHelmet(
-                    h.tag, h.model, h.size, h.place, h.refusalFor(state.player(), today(state))));
-  }
-
-  /** The day at the field. */
-  LocalDate today(FitSession state) {
-    Place place = Place.findById(state.field());
-    return LocalDate.ofInstant(
-        clock.instant(), place == null ? ZoneOffset.UTC : ZoneId.of(place.zone));
+    return new FitSessionCommand.TryHelmet(
+        tag, facts.known(state, tag), size, at(body.enteredAt()));
   }
 
   Answer check(UUID id, UUID session, SessionBody.Answered body) {
@@ -215,24 +190,11 @@ public class SessionDesk {
         body,
         state ->
             new FitSessionCommand.Pass(
-                state.helmet().flatMap(h -> known(state, h.tag())),
+                state.helmet().flatMap(h -> facts.known(state, h.tag())),
                 body.parts() == null ? List.of() : body.parts(),
-                conditions(state, body),
+                SessionFacts.conditions(state, body),
                 FitSessionRow.lastEnded(state.player()),
                 at(body.enteredAt())));
-  }
-
-  private static Conditions conditions(FitSession state, SessionBody.Passed body) {
-    Optional<Double> air = opt(body.airCelsius());
-    if (air.filter(c -> !(c >= -40 && c <= 60)).isPresent()) {
-      throw wrong("airCelsius", "Air temperature from -40 to 60 degrees Celsius.");
-    }
-    Optional<String> hair = opt(body.hair()).filter(h -> !h.isBlank());
-    if (hair.filter(h -> !HAIR.contains(h)).isPresent()) {
-      throw wrong("hair", "One of " + String.join(", ", HAIR) + ".");
-    }
-    Place place = Place.findById(state.field());
-    return new Conditions(air, Optional.ofNullable(place).map(p -> p.altitudeM), hair);
   }
 
   Answer fail(UUID id, UUID session, SessionBody.Failed body) {
@@ -244,7 +206,7 @@ public class SessionDesk {
         state ->
             new FitSessionCommand.Fail(
                 body.needs() == null ? List.of() : body.needs(),
-                here(state),
+                facts.here(state),
                 at(body.enteredAt())));
   }
 
@@ -313,12 +275,6 @@ public class SessionDesk {
     return state;
   }
 
-  private static PlayerCopy player(String reference) {
-    return PlayerCopy.find(reference)
-        .filter(PlayerCopy::playsHere)
-        .orElseThrow(() -> Problem.notFound("No player " + reference + " is on the roster here."));
-  }
-
   private void mustWorkAt(String field) {
     if (!caller.mayWorkAt(field)) {
       throw Problem.otherField("You do not work at the field " + field + ".");
@@ -327,26 +283,5 @@ public class SessionDesk {
 
   private Instant at(Optional<Instant> entered) {
     return EnteredAt.of(opt(entered), clock.instant());
-  }
-
-  private static Object given(Object body) {
-    if (body == null) {
-      throw Problem.badRequest(
-          "body-missing", "Send a JSON body; {} where nothing has to be said.");
-    }
-    return body;
-  }
-
-  private static <T> Optional<T> opt(Optional<T> value) {
-    return value == null ? Optional.empty() : value;
-  }
-
-  private static String text(String value) {
-    return value == null ? "" : value.strip();
-  }
-
-  private static Problem wrong(String field, String message) {
-    return new Problem(
-        422, "entry", "Not recorded", message, List.of(new FieldError(field, message)));
   }
 }

@@ -19,10 +19,12 @@ import org.tapeline.journal.UuidV7;
 class SessionScreens {
   private final Protocols protocols;
   private final SessionDesk desk;
+  private final SessionFacts facts;
 
-  SessionScreens(Protocols protocols, SessionDesk desk) {
+  SessionScreens(Protocols protocols, SessionDesk desk, SessionFacts facts) {
     this.protocols = protocols;
     this.desk = desk;
+    this.facts = facts;
   }
 
   /**
@@ -81,7 +83,7 @@ class SessionScreens {
     }
     if (session.helmet().isEmpty() && !"fail".equals(step) || "helmet".equals(step)) {
       return Templates.helmet(
-          screen, HelmetChoice.of(session, desk.today(session)), ModelSize.allSizes());
+          screen, HelmetChoice.of(session, facts.today(session)), ModelSize.allSizes());
     }
     if ("fail".equals(step)) {
       return fail(session, screen);
@@ -95,7 +97,7 @@ class SessionScreens {
     List<Check> failed =
         protocols.inForce().checks().stream().filter(c -> session.failed(c.id())).toList();
     List<String> needs =
-        Needs.of(session, protocols.inForce(), desk.here(session)).stream()
+        Needs.of(session, protocols.inForce(), facts.here(session)).stream()
             .map(CheckScreen::said)
             .toList();
     return Templates.fail(screen, failed.stream().map(Check::question).toList(), needs);
@@ -122,6 +124,6 @@ class SessionScreens {
         .flatMap(protocol::check)
         .filter(c -> !session.passed(c.id()))
         .or(() -> protocol.checks().stream().filter(c -> !session.passed(c.id())).findFirst())
-        .map(c -> CheckScreen.of(session, c, protocol, desk.here(session)));
+        .map(c -> CheckScreen.of(session, c, protocol, facts.here(session)));
   }
 }

@@ -143,8 +143,6 @@ const checkScreen = (held, session, seen, wanted) => {
         el('p', { class: 'meta' }, `${player?.name ?? ''} · ${seen.helmet.tag}, ${said(held.pack, seen.helmet.size)} · check ${checks.indexOf(check) + 1} of ${checks.length}`),
         progress(seen),
         el('h1', { tabindex: '-1' }, check.question),
-        // The check of the labels compares with the size that was entered: it has to stand here.
-        wanted === 'labels' ? el('p', { class: 'meta' }, `Size entered: ${said(held.pack, seen.helmet.size)}`) : '',
         parts.top),
       el('div', { class: 'hand' }, hint, parts.hand)),
   };
