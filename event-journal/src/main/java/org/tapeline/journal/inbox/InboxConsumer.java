@@ -8,14 +8,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.apache.kafka.clients.consumer.Consumer;
 import org.apache.kafka.clients.consumer.ConsumerRecord;
 import org.apache.kafka.clients.consumer.ConsumerRecords;
 import org.apache.kafka.common.TopicPartition;
-import org.apache.kafka.common.errors.WakeupException;
 
 /**
  * Reads the subscribed topics and gives their records to the inbox. Kafka's offsets are moved on
@@ -25,25 +22,20 @@ import org.apache.kafka.common.errors.WakeupException;
 public final class InboxConsumer implements AutoCloseable {
   private static final Logger LOG = System.getLogger(InboxConsumer.class.getName());
   private static final Duration POLL = Duration.ofMillis(250);
-  private static final Duration AFTER_FAILURE = Duration.ofMillis(500);
 
-  private final Supplier<Consumer<String, byte[]>> consumers;
   private final Set<String> topics;
   private final Inbox inbox;
-  private final CountDownLatch stopping = new CountDownLatch(1);
-  private final Thread thread;
-  private volatile boolean running = true;
-  private volatile Consumer<String, byte[]> current;
+  private final ReadingThread thread;
 
   /**
    * @param consumers makes a consumer that does not commit offsets by itself
    */
   public InboxConsumer(
       Supplier<Consumer<String, byte[]>> consumers, Set<String> topics, Inbox inbox) {
-    this.consumers = consumers;
     this.topics = topics;
     this.inbox = inbox;
-    this.thread = Thread.ofPlatform().name("journal-inbox").daemon().unstarted(this::run);
+    this.thread =
+        new ReadingThread("journal-inbox", consumers, c -> c.subscribe(topics), this::poll);
   }
 
   public InboxConsumer start() {
@@ -52,24 +44,7 @@ public final class InboxConsumer implements AutoCloseable {
   }
 
   public boolean alive() {
-    return thread.isAlive();
-  }
-
-  private void run() {
-    while (running) {
-      try (Consumer<String, byte[]> consumer = consumers.get()) {
-        current = consumer;
-        consumer.subscribe(topics);
-        while (running) {
-          poll(consumer);
-        }
-      } catch (WakeupException e) {
-        LOG.log(Level.DEBUG, "Asked to stop");
-      } catch (RuntimeException e) {
-        LOG.log(Level.WARNING, "Reading stopped and will go on: {0}", e.toString());
-        pause();
-      }
-    }
+    return thread.alive();
   }
 
   private void poll(Consumer<String, byte[]> consumer) {
@@ -84,7 +59,7 @@ public final class InboxConsumer implements AutoCloseable {
     } catch (RuntimeException e) {
       LOG.log(Level.WARNING, "The database is out of reach, will try again: {0}", e.toString());
       goBack(consumer, records);
-      pause();
+      thread.pause();
       return;
     }
     consumer.commitSync();
@@ -101,27 +76,8 @@ public final class InboxConsumer implements AutoCloseable {
     first.forEach(consumer::seek);
   }
 
-  private void pause() {
-    try {
-      stopping.await(AFTER_FAILURE.toMillis(), TimeUnit.MILLISECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      running = false;
-    }
-  }
-
   @Override
   public void close() {
-    running = false;
-    stopping.countDown();
-    Consumer<String, byte[]> consumer = current;
-    if (consumer != null) {
-      consumer.wakeup();
-    }
-    try {
-      thread.join(Duration.ofSeconds(10));
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    thread.close();
   }
 }

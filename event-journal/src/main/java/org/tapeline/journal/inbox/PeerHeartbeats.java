@@ -11,14 +11,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.apache.kafka.clients.consumer.Consumer;
 import org.apache.kafka.clients.consumer.ConsumerRecord;
 import org.apache.kafka.common.TopicPartition;
-import org.apache.kafka.common.errors.WakeupException;
 import org.tapeline.journal.kafka.Topics;
 
 /**
@@ -28,28 +25,27 @@ import org.tapeline.journal.kafka.Topics;
 public final class PeerHeartbeats implements AutoCloseable {
   private static final Logger LOG = System.getLogger(PeerHeartbeats.class.getName());
   private static final Duration POLL = Duration.ofMillis(250);
-  private static final long AFTER_FAILURE_MILLIS = 500;
 
   /** So many of the newest are read at the start: enough to hold one of each service. */
   private static final long LOOK_BACK = 200;
 
   private static final String EVENTS = ".events";
 
-  private final Supplier<Consumer<String, byte[]>> consumers;
   private final Set<String> peers;
   private final Map<String, Instant> heard = new ConcurrentHashMap<>();
-  private final CountDownLatch stopping = new CountDownLatch(1);
-  private final Thread thread;
-  private volatile boolean running = true;
-  private volatile Consumer<String, byte[]> current;
+  private final ReadingThread thread;
 
   /**
    * @param peers the services that must be heard of
    */
   public PeerHeartbeats(Supplier<Consumer<String, byte[]>> consumers, Set<String> peers) {
-    this.consumers = consumers;
     this.peers = Set.copyOf(peers);
-    this.thread = Thread.ofPlatform().name("journal-heartbeats").daemon().unstarted(this::run);
+    this.thread =
+        new ReadingThread(
+            "journal-heartbeats",
+            consumers,
+            PeerHeartbeats::begin,
+            c -> c.poll(POLL).forEach(this::hear));
   }
 
   /** The services that write the topics: those of {@code sizing.events} is {@code sizing}. */
@@ -73,23 +69,6 @@ public final class PeerHeartbeats implements AutoCloseable {
     return heard.keySet().containsAll(peers)
         ? Optional.of(peers.stream().map(heard::get).min(Instant::compareTo).orElse(Instant.MAX))
         : Optional.empty();
-  }
-
-  private void run() {
-    while (running) {
-      try (Consumer<String, byte[]> consumer = consumers.get()) {
-        current = consumer;
-        begin(consumer);
-        while (running) {
-          consumer.poll(POLL).forEach(this::hear);
-        }
-      } catch (WakeupException e) {
-        LOG.log(Level.DEBUG, "Asked to stop");
-      } catch (RuntimeException e) {
-        LOG.log(Level.WARNING, "Listening for heartbeats will go on: {0}", e.toString());
-        pause();
-      }
-    }
   }
 
   private static void begin(Consumer<String, byte[]> consumer) {
@@ -116,27 +95,8 @@ public final class PeerHeartbeats implements AutoCloseable {
     }
   }
 
-  private void pause() {
-    try {
-      stopping.await(AFTER_FAILURE_MILLIS, TimeUnit.MILLISECONDS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      running = false;
-    }
-  }
-
   @Override
   public void close() {
-    running = false;
-    stopping.countDown();
-    Consumer<String, byte[]> consumer = current;
-    if (consumer != null) {
-      consumer.wakeup();
-    }
-    try {
-      thread.join(Duration.ofSeconds(5));
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
+    thread.close();
   }
 }

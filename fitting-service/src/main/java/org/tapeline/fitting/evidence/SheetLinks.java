@@ -1,16 +1,18 @@
 package org.tapeline.fitting.evidence;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.nio.charset.StandardCharsets;
-import java.security.SecureRandom;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import org.tapeline.journal.token.SignedTokens;
 
 /** The addresses under which printed sheets are checked. */
 @ApplicationScoped
 public class SheetLinks {
   private static final Logger LOG = Logger.getLogger(SheetLinks.class);
+  private static final String UNSET =
+      "TAPELINE_SHEET_KEY is not set: sheets that are printed now can no longer be checked when"
+          + " this process ends";
 
   private final SheetKey key;
   private final String publicUrl;
@@ -18,9 +20,7 @@ public class SheetLinks {
   SheetLinks(
       @ConfigProperty(name = "tapeline.sheet.key") Optional<String> secret,
       @ConfigProperty(name = "tapeline.public-url") String publicUrl) {
-    this.key =
-        new SheetKey(
-            secret.map(s -> s.getBytes(StandardCharsets.UTF_8)).orElseGet(SheetLinks::madeAtStart));
+    this.key = new SheetKey(SignedTokens.key(secret, () -> LOG.warn(UNSET)));
     this.publicUrl = publicUrl.replaceAll("/+$", "");
   }
 
@@ -32,14 +32,5 @@ public class SheetLinks {
   /** What a token refers to; empty for one that is not ours. */
   public Optional<SheetKey.Reference> open(String token) {
     return key.open(token);
-  }
-
-  private static byte[] madeAtStart() {
-    LOG.warn(
-        "TAPELINE_SHEET_KEY is not set: sheets that are printed now can no longer be checked when"
-            + " this process ends");
-    byte[] key = new byte[SheetKey.LEAST_BYTES];
-    new SecureRandom().nextBytes(key);
-    return key;
   }
 }

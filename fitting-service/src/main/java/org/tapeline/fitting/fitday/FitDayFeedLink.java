@@ -1,18 +1,20 @@
 package org.tapeline.fitting.fitday;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.nio.charset.StandardCharsets;
-import java.security.SecureRandom;
 import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 import org.tapeline.fitting.fitday.FeedKey.Scope;
 import org.tapeline.journal.quarkus.access.Caller;
+import org.tapeline.journal.token.SignedTokens;
 
 /** The address at which a calendar program finds the fit days of somebody's fields. */
 @ApplicationScoped
 public class FitDayFeedLink {
   private static final Logger LOG = Logger.getLogger(FitDayFeedLink.class);
+  private static final String UNSET =
+      "TAPELINE_LINK_KEY is not set: calendars that subscribe now find nothing any more when this"
+          + " process ends";
 
   private final FeedKey key;
   private final String publicUrl;
@@ -22,11 +24,7 @@ public class FitDayFeedLink {
       @ConfigProperty(name = "tapeline.link.key") Optional<String> secret,
       @ConfigProperty(name = "tapeline.public-url") String publicUrl,
       Caller caller) {
-    this.key =
-        new FeedKey(
-            secret
-                .map(text -> text.getBytes(StandardCharsets.UTF_8))
-                .orElseGet(FitDayFeedLink::madeAtStart));
+    this.key = new FeedKey(SignedTokens.key(secret, () -> LOG.warn(UNSET)));
     this.publicUrl = publicUrl.replaceAll("/+$", "");
     this.caller = caller;
   }
@@ -39,14 +37,5 @@ public class FitDayFeedLink {
 
   Optional<Scope> open(String token) {
     return key.open(token);
-  }
-
-  private static byte[] madeAtStart() {
-    LOG.warn(
-        "TAPELINE_LINK_KEY is not set: calendars that subscribe now find nothing any more when"
-            + " this process ends");
-    byte[] made = new byte[FeedKey.LEAST_BYTES];
-    new SecureRandom().nextBytes(made);
-    return made;
   }
 }

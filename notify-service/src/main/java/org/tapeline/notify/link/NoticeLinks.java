@@ -1,8 +1,6 @@
 package org.tapeline.notify.link;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.nio.charset.StandardCharsets;
-import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -10,11 +8,14 @@ import java.util.Optional;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
+import org.tapeline.journal.token.SignedTokens;
 
 /** The addresses of parents' pages. */
 @ApplicationScoped
 public class NoticeLinks {
   private static final Logger LOG = Logger.getLogger(NoticeLinks.class);
+  private static final String UNSET =
+      "TAPELINE_LINK_KEY is not set: links in mails sent now stop working when this process ends";
 
   private final LinkKey key;
   private final Duration validFor;
@@ -26,7 +27,7 @@ public class NoticeLinks {
       @ConfigProperty(name = "tapeline.link.valid-for") Duration validFor,
       @ConfigProperty(name = "tapeline.public-url") String publicUrl,
       Clock clock) {
-    this.key = new LinkKey(secret.map(NoticeLinks::bytes).orElseGet(NoticeLinks::madeAtStart));
+    this.key = new LinkKey(SignedTokens.key(secret, () -> LOG.warn(UNSET)));
     this.validFor = validFor;
     this.publicUrl = publicUrl.replaceAll("/+$", "");
     this.clock = clock;
@@ -49,18 +50,5 @@ public class NoticeLinks {
   /** The notice that a token opens now. */
   public Optional<UUID> open(String token) {
     return key.open(token, clock.instant());
-  }
-
-  private static byte[] bytes(String secret) {
-    return secret.getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static byte[] madeAtStart() {
-    LOG.warn(
-        "TAPELINE_LINK_KEY is not set: links in mails sent now stop working when this process"
-            + " ends");
-    byte[] key = new byte[LinkKey.LEAST_BYTES];
-    new SecureRandom().nextBytes(key);
-    return key;
   }
 }
