@@ -109,10 +109,7 @@ public class ConcussionDesk {
    * @throws Problem when there is no such player, or it is none of the caller's
    */
   PlayerCopy seen(String reference) {
-    PlayerCopy player =
-        PlayerCopy.find(reference == null ? "" : reference.strip())
-            .filter(p -> p.field != null)
-            .orElseThrow(() -> Problem.notFound("There is no player " + reference + "."));
+    PlayerCopy player = PlayerCopy.known(reference);
     if (!caller.mayWorkAt(player.field) && !caller.mayFollow(player.team)) {
       throw Problem.otherField("This player is neither of your field nor of your team.");
     }

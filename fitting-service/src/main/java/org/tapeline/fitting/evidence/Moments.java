@@ -17,8 +17,7 @@ record Moments(ZoneId zone) {
 
   /** Where the field is not known, in UTC. */
   static Moments at(String field) {
-    Place place = Place.findById(field);
-    return new Moments(place == null ? ZoneOffset.UTC : ZoneId.of(place.zone));
+    return new Moments(Place.zoneOf(field));
   }
 
   /** {@code Thursday, November 26, 2026, 5:30 PM CST}. */

@@ -18,7 +18,6 @@ import org.tapeline.fitting.part.PartsAt;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.protocol.Protocols;
 import org.tapeline.fitting.roster.ModelSize;
-import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.fitting.roster.Words;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.quarkus.access.Caller;
@@ -63,9 +62,9 @@ public class FieldPacks {
     Instant now = clock.instant();
     List<Place> fields = fields(wanted);
     Set<String> codes = fields.stream().map(f -> f.code).collect(Collectors.toSet());
-    List<PlayerCopy> held = players.of(codes);
+    FieldPlayers.Held held = players.of(codes);
     List<FieldPack.Helmet> shelf = helmets.at(codes);
-    Map<String, List<String>> models = models(shelf, held);
+    Map<String, List<String>> models = models(shelf, held.advisedModels());
     FieldPack pack =
         new FieldPack(
             caller.id(),
@@ -76,10 +75,10 @@ public class FieldPacks {
             models,
             said(models),
             protocols.inForce(),
-            players.held(held),
+            players.shown(held),
             shelf,
             parts(codes, models.keySet()),
-            sessions.of(held));
+            sessions.of(held.players()));
     return sent(pack, now);
   }
 
@@ -110,11 +109,15 @@ public class FieldPacks {
     return fields;
   }
 
-  private Map<String, List<String>> models(List<FieldPack.Helmet> shelf, List<PlayerCopy> held) {
-    return Stream.concat(
-            shelf.stream().map(FieldPack.Helmet::model), players.advisedModels(held).stream())
+  /** Of the models on the shelf and in the advice; no sizes where no chart is known. */
+  private static Map<String, List<String>> models(
+      List<FieldPack.Helmet> shelf, Set<String> advised) {
+    Map<String, List<String>> charts = ModelSize.byModel();
+    return Stream.concat(shelf.stream().map(FieldPack.Helmet::model), advised.stream())
         .distinct()
-        .collect(Collectors.toMap(m -> m, ModelSize::of, (a, b) -> a, TreeMap::new));
+        .collect(
+            Collectors.toMap(
+                m -> m, m -> charts.getOrDefault(m, List.of()), (a, b) -> a, TreeMap::new));
   }
 
   private static Map<String, Map<String, Map<String, Integer>>> parts(

@@ -1,12 +1,10 @@
 package org.tapeline.fitting.fieldapp;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -28,13 +26,32 @@ class FieldPlayers {
     this.refits = refits;
   }
 
-  List<PlayerCopy> of(Set<String> fields) {
+  /**
+   * The players with what is known of them, looked up once.
+   *
+   * @param advised by player
+   * @param refits open cases by player
+   */
+  record Held(
+      List<PlayerCopy> players,
+      Map<UUID, List<AdvisedSizeCopy>> advised,
+      Map<UUID, RefitView> refits) {
+
+    Set<String> advisedModels() {
+      return advised.values().stream()
+          .flatMap(List::stream)
+          .map(a -> a.model)
+          .collect(Collectors.toSet());
+    }
+  }
+
+  Held of(Set<String> fields) {
+    Map<UUID, RefitView> open =
+        refits.all().stream().collect(Collectors.toMap(RefitView::player, r -> r, (a, b) -> a));
     Map<UUID, PlayerCopy> held = new LinkedHashMap<>();
-    PlayerCopy.onRoster().stream()
-        .filter(p -> fields.contains(p.field))
-        .forEach(p -> held.put(p.player, p));
+    PlayerCopy.onRosterAt(fields).forEach(p -> held.put(p.player, p));
     Set<UUID> booked =
-        refits.all().stream()
+        open.values().stream()
             .filter(r -> r.booking().filter(b -> fields.contains(b.field())).isPresent())
             .map(RefitView::player)
             .filter(id -> !held.containsKey(id))
@@ -42,38 +59,25 @@ class FieldPlayers {
     PlayerCopy.onRosterAmong(booked).stream()
         .filter(PlayerCopy::playsHere)
         .forEach(p -> held.put(p.player, p));
-    return List.copyOf(held.values());
+    Map<UUID, List<AdvisedSizeCopy>> advised =
+        AdvisedSizeCopy.ofPlayers(held.keySet()).stream()
+            .collect(Collectors.groupingBy(a -> a.player));
+    return new Held(List.copyOf(held.values()), advised, open);
   }
 
-  List<String> advisedModels(List<PlayerCopy> held) {
-    return advised(held).values().stream()
-        .flatMap(List::stream)
-        .map(a -> a.model)
-        .distinct()
-        .toList();
-  }
-
-  List<FieldPack.Player> held(List<PlayerCopy> players) {
-    List<Sideline.Line> lines = sideline.lines(players);
-    Map<UUID, List<AdvisedSizeCopy>> advised = advised(players);
-    Map<UUID, RefitView> open =
-        refits.all().stream().collect(Collectors.toMap(RefitView::player, r -> r, (a, b) -> a));
-    List<FieldPack.Player> held = new ArrayList<>();
-    for (int i = 0; i < players.size(); i++) {
-      PlayerCopy player = players.get(i);
-      held.add(
+  List<FieldPack.Player> shown(Held held) {
+    List<Sideline.Line> lines = sideline.lines(held.players());
+    List<FieldPack.Player> shown = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      PlayerCopy player = held.players().get(i);
+      shown.add(
           held(
               player,
               lines.get(i),
-              advised.getOrDefault(player.player, List.of()),
-              Optional.ofNullable(open.get(player.player))));
+              held.advised().getOrDefault(player.player, List.of()),
+              Optional.ofNullable(held.refits().get(player.player))));
     }
-    return held;
-  }
-
-  private static Map<UUID, List<AdvisedSizeCopy>> advised(List<PlayerCopy> players) {
-    return AdvisedSizeCopy.ofPlayers(players.stream().map(p -> p.player).toList()).stream()
-        .collect(Collectors.groupingBy(a -> a.player));
+    return shown;
   }
 
   private static FieldPack.Player held(
@@ -98,7 +102,7 @@ class FieldPlayers {
                         Optional.ofNullable(a.second),
                         a.reason))
             .toList(),
-        advised.stream().map(a -> a.advisedAt).filter(Objects::nonNull).max(Instant::compareTo),
+        AdvisedSizeCopy.newest(advised),
         refit
             .map(r -> r.bookedSaid().isEmpty() ? "waits for a fit day" : r.bookedSaid())
             .orElse(""));

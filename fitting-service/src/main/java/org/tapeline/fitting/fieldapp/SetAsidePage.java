@@ -15,7 +15,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -86,8 +85,7 @@ public class SetAsidePage {
   }
 
   private Shown shown(SetAsideRow row) {
-    Place place = Place.findById(row.field);
-    ZoneId zone = place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
+    ZoneId zone = Place.zoneOf(row.field);
     PlayerCopy player = PlayerCopy.findById(row.player);
     return new Shown(
         row.command,

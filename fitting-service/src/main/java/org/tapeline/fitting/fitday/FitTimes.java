@@ -14,27 +14,19 @@ public class FitTimes {
   private static final Duration SEASON = Duration.ofDays(365);
 
   /**
-   * Sessions that came to a result, by their length. What was over within a minute was typed in
-   * afterwards, what ran past the longest slot was left open.
+   * Sessions that came to a result, by their length without pauses. What was over within a minute
+   * was typed in afterwards, what ran past the longest slot was left open.
    */
   private static final String LENGTHS =
       """
       select field, cast(ceil(seconds / 300.0) * 5 as int), count(*)
       from (
-        select field, extract(epoch from (ended_at - at)) - %s as seconds
+        select field, extract(epoch from (ended_at - at)) - paused_seconds as seconds
         from fit_session
         where status in ('PASSED', 'FAILED') and ended_at >= :since
       ) as finished
       where seconds between 60 and :longest
       group by 1, 2
-      """;
-
-  /** Where sessions can be paused, their pauses do not count. */
-  private static final String HAS_PAUSES =
-      """
-      select count(*) from information_schema.columns
-      where table_schema = current_schema() and table_name = 'fit_session'
-        and column_name = 'paused_seconds'
       """;
 
   private final EntityManager database;
@@ -54,7 +46,7 @@ public class FitTimes {
     Map<Integer, Long> all = new HashMap<>();
     List<?> rows =
         database
-            .createNativeQuery(LENGTHS.formatted(hasPauses() ? "coalesce(paused_seconds, 0)" : "0"))
+            .createNativeQuery(LENGTHS)
             .setParameter("since", clock.instant().minus(SEASON))
             .setParameter("longest", FitMinutes.LONGEST * 60)
             .getResultList();
@@ -72,10 +64,5 @@ public class FitTimes {
       answer.put(field, FitMinutes.of(own, association));
     }
     return answer;
-  }
-
-  private boolean hasPauses() {
-    Number columns = (Number) database.createNativeQuery(HAS_PAUSES).getSingleResult();
-    return columns.intValue() > 0;
   }
 }

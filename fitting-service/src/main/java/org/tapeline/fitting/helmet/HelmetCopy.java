@@ -35,10 +35,6 @@ public class HelmetCopy extends PanacheEntityBase {
   @Column(name = "cosmetic_damage_at")
   public Instant cosmeticDamageAt;
 
-  public boolean certifiedOn(LocalDate day) {
-    return certifiedUntil == null || !day.isAfter(certifiedUntil);
-  }
-
   /**
    * Why this player may not have the helmet, in words that say what to do; empty when nothing
    * stands against it.
@@ -62,10 +58,6 @@ public class HelmetCopy extends PanacheEntityBase {
   private HelmetStanding standing(List<UUID> keptFor) {
     return new HelmetStanding(
         state, Optional.ofNullable(holder), keptFor, Optional.ofNullable(certifiedUntil));
-  }
-
-  public boolean isKeptFor(UUID player) {
-    return HelmetReservation.playersOf(tag).contains(player);
   }
 
   /** Helmets of a field that are in service. */

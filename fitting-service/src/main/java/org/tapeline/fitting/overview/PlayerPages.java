@@ -12,8 +12,6 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.time.Clock;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -119,12 +117,7 @@ public class PlayerPages {
   }
 
   private String hour(String field) {
-    return Words.time(clock.instant(), zone(field));
-  }
-
-  private static ZoneId zone(String field) {
-    Place place = Place.findById(field);
-    return place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
+    return Words.time(clock.instant(), Place.zoneOf(field));
   }
 
   PlayerView json(String reference) {
@@ -132,10 +125,7 @@ public class PlayerPages {
   }
 
   private PlayerCopy own(String reference) {
-    PlayerCopy player =
-        PlayerCopy.find(reference)
-            .filter(p -> p.field != null)
-            .orElseThrow(() -> Problem.notFound("There is no player " + reference + "."));
+    PlayerCopy player = PlayerCopy.known(reference);
     if (!caller.mayWorkAt(player.field) && !comesToOwnField(player)) {
       throw Problem.otherField("You do not work at this player's field.");
     }
@@ -174,7 +164,7 @@ public class PlayerPages {
         player.field,
         line.state(),
         line.tag(),
-        RecheckWords.of(looked, plans.inForce(), clock.instant(), zone(player.field)),
+        RecheckWords.of(looked, plans.inForce(), clock.instant(), Place.zoneOf(player.field)),
         AdvisedSizeCopy.of(player.player).stream().map(PlayerView.Advice::of).toList(),
         refits.of(player.player),
         session,

@@ -6,11 +6,30 @@ import java.util.TreeMap;
 
 /** Pieces of each part at a place by the records; what was never counted there is not named. */
 public final class PartsAt {
+  /** Counts, and the moves since the newest count of the part there. */
+  private static final String PIECES =
+      """
+      select item, cast(greatest(0, sum(pieces)) as int)
+      from (
+        select item, counted as pieces from part_count
+        where place = :place and (:model = '' or model in ('', :model))
+        union all
+        select m.item, m.pieces from part_move m
+        where m.place = :place and not exists (
+          select 1 from part_count c
+          where c.place = m.place and c.item = m.item and c.at >= m.at
+            and (:model = '' or c.model in ('', :model)))
+      ) as known
+      group by item
+      """;
+
+  private static final String ANY_MODEL = "";
+
   private PartsAt() {}
 
   /** What is there for any helmet, by item, whatever its model. */
   public static Map<String, Integer> place(String place) {
-    return of(PartCount.list("place", place), PartMove.list("place", place));
+    return of(place, ANY_MODEL);
   }
 
   /**
@@ -18,26 +37,21 @@ public final class PartsAt {
    * taken off in any case.
    */
   public static Map<String, Integer> place(String place, String model) {
-    return of(
-        PartCount.list("place = ?1 and model in ('', ?2)", place, model),
-        PartMove.list("place", place));
+    return of(place, model);
   }
 
-  static Map<String, Integer> of(List<PartCount> counts, List<PartMove> moves) {
+  private static Map<String, Integer> of(String place, String model) {
+    List<?> rows =
+        PartCount.getEntityManager()
+            .createNativeQuery(PIECES)
+            .setParameter("place", place)
+            .setParameter("model", model)
+            .getResultList();
     Map<String, Integer> pieces = new TreeMap<>();
-    for (PartCount count : counts) {
-      pieces.merge(count.item, count.counted, Integer::sum);
+    for (Object row : rows) {
+      Object[] cell = (Object[]) row;
+      pieces.put((String) cell[0], ((Number) cell[1]).intValue());
     }
-    for (PartMove move : moves) {
-      boolean since =
-          counts.stream()
-              .filter(c -> c.item.equals(move.item))
-              .allMatch(c -> move.at.isAfter(c.at));
-      if (since) {
-        pieces.merge(move.item, move.pieces, Integer::sum);
-      }
-    }
-    pieces.replaceAll((item, there) -> Math.max(0, there));
     return pieces;
   }
 }

@@ -1,8 +1,6 @@
 package org.tapeline.fitting.phone;
 
-import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.tapeline.fitting.protocol.Check;
 import org.tapeline.fitting.protocol.Protocol;
 import org.tapeline.fitting.session.Decision;
@@ -54,27 +52,14 @@ final class FitCheckInHand {
     return JsonOut.object()
         .with("status", state.status().name().toLowerCase(Locale.ROOT))
         .with("fitter", state.fitter())
-        .with("sameProtocol", sameProtocol(state))
+        .with("sameProtocol", state.openedWith(protocol))
         .with("helmet", state.helmet().map(FitCheckInHand::helmet))
         .with("next", ProposalOut.write(RemedyEngine.next(state, protocol, here)))
-        .with("failed", failed(state).map(Check::id))
+        .with("failed", RemedyEngine.failed(state, protocol).map(Check::id))
         .with("checks", protocol.checks().stream().map(c -> look(state, c, here)).toList())
         .with("parts", state.parts())
         .with("needs", ProposalOut.needs(Needs.of(state, protocol, here)))
         .toString();
-  }
-
-  /** The one to be mended first, as the engine takes them: a helmet at fault before a poor fit. */
-  private Optional<Check> failed(FitSession state) {
-    List<Check> failed = protocol.checks().stream().filter(c -> state.failed(c.id())).toList();
-    return failed.stream()
-        .filter(Check::standsUntilMended)
-        .findFirst()
-        .or(() -> failed.stream().findFirst());
-  }
-
-  private boolean sameProtocol(FitSession state) {
-    return state.protocol().equals(protocol.id()) && state.protocolVersion() == protocol.version();
   }
 
   private static JsonOut helmet(FitSession.Helmet h) {

@@ -1,6 +1,5 @@
 package org.tapeline.fitting.phone;
 
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +31,6 @@ final class HereJson {
     return facts.list("shelf").stream()
         .filter(h -> CommandJson.refusal(h, state.player(), facts).isEmpty())
         .map(h -> free(h, state.player()))
-        .sorted(Comparator.comparing(h -> !h.kept()))
         .toList();
   }
 

@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.UUID;
 import org.tapeline.fitting.recheck.RecheckCauseEvent.HairChanged;
+import org.tapeline.fitting.roster.Hair;
 import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
@@ -18,8 +19,6 @@ import org.tapeline.journal.quarkus.http.Problem.FieldError;
 /** Notes that a player's hair is other than at the fit. */
 @ApplicationScoped
 public class HairDesk {
-  private static final List<String> HAIR = List.of("usual", "short", "long", "braids");
-
   private final CommandLog commands;
   private final Journal journal;
   private final CauseNoted noted;
@@ -52,10 +51,13 @@ public class HairDesk {
         body,
         () -> {
           PlayerCopy player = own(body.player());
-          if (body.hair() == null || !HAIR.contains(body.hair())) {
-            String sentence = "One of " + String.join(", ", HAIR) + ".";
+          if (!Hair.isKind(body.hair())) {
             throw new Problem(
-                422, "hair", "Not recorded", sentence, List.of(new FieldError("hair", sentence)));
+                422,
+                "hair",
+                "Not recorded",
+                Hair.ONE_OF,
+                List.of(new FieldError("hair", Hair.ONE_OF)));
           }
           PlayerCopy.locked(player.player);
           HairChanged event =
@@ -69,10 +71,7 @@ public class HairDesk {
   }
 
   private PlayerCopy own(String reference) {
-    PlayerCopy player =
-        PlayerCopy.find(reference == null ? "" : reference.strip())
-            .filter(p -> p.field != null)
-            .orElseThrow(() -> Problem.notFound("There is no player " + reference + "."));
+    PlayerCopy player = PlayerCopy.known(reference);
     if (!caller.mayWorkAt(player.field)) {
       throw Problem.otherField("You do not work at this player's field.");
     }

@@ -10,6 +10,8 @@ import java.io.Serializable;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 
 /** The newest advice of sizing for a player and model. */
@@ -48,6 +50,11 @@ public class AdvisedSizeCopy extends PanacheEntityBase {
   /** Of many players at once, by model. */
   public static List<AdvisedSizeCopy> ofPlayers(Collection<UUID> players) {
     return players.isEmpty() ? List.of() : list("player in ?1 order by model", players);
+  }
+
+  /** When the newest of them was advised; empty for none. */
+  public static Optional<Instant> newest(List<AdvisedSizeCopy> advice) {
+    return advice.stream().map(a -> a.advisedAt).filter(Objects::nonNull).max(Instant::compareTo);
   }
 
   public static List<AdvisedSizeCopy> of(UUID player) {

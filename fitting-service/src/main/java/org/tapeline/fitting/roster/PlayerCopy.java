@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** The local copy of a player; the name goes when the player is erased. */
 @Entity
@@ -80,9 +81,30 @@ public class PlayerCopy extends PanacheEntityBase {
     return players.isEmpty() ? List.of() : list("player in ?1", players);
   }
 
+  /** Who is fitted at those fields, in the order of the roster. */
+  public static List<PlayerCopy> onRosterAt(Collection<String> fields) {
+    return fields.isEmpty()
+        ? List.of()
+        : list(
+            "onRoster = true and team is not null and field in ?1"
+                + " order by team, familyName, givenName",
+            fields);
+  }
+
   /** Who is fitted at that field, whichever team. */
   public static List<PlayerCopy> atField(String field) {
     return list("onRoster = true and field = ?1", field);
+  }
+
+  /**
+   * By id or roster number, somebody whose field was heard of.
+   *
+   * @throws Problem when there is nobody like that
+   */
+  public static PlayerCopy known(String reference) {
+    return find(reference == null ? "" : reference.strip())
+        .filter(p -> p.field != null)
+        .orElseThrow(() -> Problem.notFound("There is no player " + reference + "."));
   }
 
   /** By id or roster number. */

@@ -2,6 +2,7 @@ package org.tapeline.fitting.session;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.tapeline.fitting.protocol.Check;
 import org.tapeline.fitting.protocol.Measure;
 import org.tapeline.fitting.protocol.Protocol;
@@ -62,21 +63,24 @@ record CheckScreen(
     return check.measure().orElse(null);
   }
 
-  static CheckScreen of(FitSession session, Check check, Protocol protocol, Here here) {
-    String finding = session.finding(check.id());
-    List<Attempt> attempts =
-        session.failed(check.id())
-            ? RemedyEngine.remedies(session, check, protocol, here).stream()
-                .map(t -> new Attempt(check.remedy(t.remedy()).get(), t.item(), t.onRecord()))
-                .toList()
-            : List.of();
+  /**
+   * @param here asked for only when the check failed
+   */
+  static CheckScreen of(FitSession session, Check check, Protocol protocol, Supplier<Here> here) {
+    int number = protocol.checks().indexOf(check) + 1;
+    if (!session.failed(check.id())) {
+      return new CheckScreen(check, false, "", List.of(), NOTHING, number);
+    }
+    Here there = here.get();
     return new CheckScreen(
         check,
-        session.failed(check.id()),
-        check.way(finding).map(Check.Way::said).orElse(""),
-        attempts,
-        next(RemedyEngine.next(session, protocol, here)),
-        protocol.checks().indexOf(check) + 1);
+        true,
+        check.way(session.finding(check.id())).map(Check.Way::said).orElse(""),
+        RemedyEngine.remedies(session, check, protocol, there).stream()
+            .map(t -> new Attempt(check.remedy(t.remedy()).get(), t.item(), t.onRecord()))
+            .toList(),
+        next(RemedyEngine.next(session, protocol, there)),
+        number);
   }
 
   private static Next next(Proposal proposal) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.fitting.protocol.Protocol;
 
 /**
  * A fit session as its events tell.
@@ -105,6 +106,11 @@ public record FitSession(
 
   public boolean open() {
     return status == Status.OPEN;
+  }
+
+  /** Answers to one version of a protocol are no answers to another. */
+  public boolean openedWith(Protocol inForce) {
+    return protocol.equals(inForce.id()) && protocolVersion == inForce.version();
   }
 
   /** Neither over nor not begun. */

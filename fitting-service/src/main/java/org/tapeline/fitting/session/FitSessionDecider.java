@@ -77,11 +77,8 @@ public final class FitSessionDecider {
             new SessionResumed(state.session(), state.player(), c.fitter(), c.at()));
   }
 
-  /** Answers to one version of the protocol are no answers to another. */
   private static Decision same(FitSession state, Protocol protocol, Supplier<Decision> decision) {
-    boolean same =
-        state.protocol().equals(protocol.id()) && state.protocolVersion() == protocol.version();
-    return same
+    return state.openedWith(protocol)
         ? decision.get()
         : Decision.refused(
             "protocol-changed",

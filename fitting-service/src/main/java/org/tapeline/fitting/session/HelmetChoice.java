@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tapeline.fitting.helmet.HelmetCopy;
+import org.tapeline.fitting.helmet.HelmetInReach;
 import org.tapeline.fitting.roster.Words;
 
 /**
@@ -18,8 +19,7 @@ public record HelmetChoice(String tag, String model, String size, String note) {
 
   /** Free for this player and of an advised size; the one kept for the player first. */
   static List<HelmetChoice> of(FitSession session, LocalDate today) {
-    return HelmetCopy.at(session.field()).stream()
-        .filter(h -> h.refusalFor(session.player(), today).isEmpty())
+    return HelmetInReach.of(session.player(), session.field(), today).stream()
         .map(h -> of(h, session))
         .flatMap(Optional::stream)
         .sorted(
@@ -29,11 +29,12 @@ public record HelmetChoice(String tag, String model, String size, String note) {
         .toList();
   }
 
-  private static Optional<HelmetChoice> of(HelmetCopy helmet, FitSession session) {
+  private static Optional<HelmetChoice> of(HelmetInReach reach, FitSession session) {
+    HelmetCopy helmet = reach.helmet();
     String note = "";
-    if (helmet.isKeptFor(session.player())) {
+    if (reach.reserved()) {
       note = "kept for this player";
-    } else if (session.player().equals(helmet.holder)) {
+    } else if (reach.held()) {
       note = "this player has it";
     } else if (session.advised().stream()
         .noneMatch(a -> a.model().equals(helmet.model) && a.size().equals(helmet.size))) {

@@ -1,6 +1,7 @@
 package org.tapeline.fitting.session;
 
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,7 +11,7 @@ import org.tapeline.fitting.session.FitSessionEvent.AdvisedSize;
  * What is at the field, as far as the records tell, and what is advised now.
  *
  * @param parts pieces of each part by the records; 0 for what is not named
- * @param helmets those that this player may have, the ones kept for the player first
+ * @param helmets those that this player may have; the ones kept for the player are put first
  * @param sizes the sizes of each model, small to large
  * @param advised by sizing, the first choice of each model first; a near edge brings a second size
  * @param measuredAt when the newest advice was given; empty when the head was never measured
@@ -30,7 +31,7 @@ public record Here(
 
   public Here {
     parts = Map.copyOf(parts);
-    helmets = List.copyOf(helmets);
+    helmets = helmets.stream().sorted(Comparator.comparing(h -> !h.kept())).toList();
     sizes = Map.copyOf(sizes);
     advised = List.copyOf(advised);
   }

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 
 /**
- * What is to be done next, for programs; what does not belong to the kind is absent.
+ * What is to be done next, for programs and phones; what does not belong to the kind is absent.
  *
  * @param kind put-on, look, try, measure-again, end-without-fit, sign-off, resume or nothing
  * @param tags helmets of the kind wanted that are free at the field
@@ -22,7 +22,7 @@ public record ProposalView(
     List<String> tags,
     List<Need> needs) {
 
-  static ProposalView of(Proposal proposal) {
+  public static ProposalView of(Proposal proposal) {
     return switch (proposal) {
       case Proposal.Nothing p -> kind("nothing");
       case Proposal.Resume p -> kind("resume");

@@ -2,6 +2,7 @@ package org.tapeline.fitting.session;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.tapeline.fitting.protocol.Check;
 import org.tapeline.fitting.protocol.Protocol;
@@ -16,6 +17,13 @@ public final class RemedyEngine {
   private RemedyEngine() {}
 
   public static Proposal next(FitSession state, Protocol protocol, Here here) {
+    return next(state, protocol, () -> here);
+  }
+
+  /**
+   * @param here asked for only where it matters: not while check after check passes
+   */
+  public static Proposal next(FitSession state, Protocol protocol, Supplier<Here> here) {
     if (state.status() == Status.PAUSED) {
       return new Proposal.Resume();
     }
@@ -23,10 +31,10 @@ public final class RemedyEngine {
       return new Proposal.Nothing();
     }
     if (state.helmet().isEmpty()) {
-      return HelmetMoves.first(state, here);
+      return HelmetMoves.first(state, here.get());
     }
     return failed(state, protocol)
-        .map(check -> mend(state, check, protocol, here))
+        .map(check -> mend(state, check, protocol, here.get()))
         .orElseGet(() -> look(state, protocol));
   }
 
@@ -46,8 +54,11 @@ public final class RemedyEngine {
     return new Proposal.Try(a.check(), a.remedy(), a.item(), onRecord);
   }
 
-  /** A helmet that is itself at fault comes first: it must not stay on the head. */
-  private static Optional<Check> failed(FitSession state, Protocol protocol) {
+  /**
+   * The failed check that is to be mended first. A helmet that is itself at fault comes before a
+   * poor fit: it must not stay on the head.
+   */
+  public static Optional<Check> failed(FitSession state, Protocol protocol) {
     List<Check> failed = protocol.checks().stream().filter(c -> state.failed(c.id())).toList();
     return failed.stream()
         .filter(Check::standsUntilMended)

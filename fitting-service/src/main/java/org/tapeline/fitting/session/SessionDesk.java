@@ -76,7 +76,7 @@ public class SessionDesk {
   }
 
   Proposal next(FitSession session) {
-    return RemedyEngine.next(session, protocols.inForce(), facts.here(session));
+    return RemedyEngine.next(session, protocols.inForce(), () -> facts.here(session));
   }
 
   /** Whether the caller has it in hand. */

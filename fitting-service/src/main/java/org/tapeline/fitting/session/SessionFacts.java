@@ -6,13 +6,12 @@ import static org.tapeline.fitting.session.Entry.wrong;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.roster.AdvisedSizeCopy;
+import org.tapeline.fitting.roster.Hair;
 import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.fitting.session.FitSessionCommand.KnownHelmet;
 import org.tapeline.fitting.session.FitSessionEvent.AdvisedSize;
@@ -22,8 +21,6 @@ import org.tapeline.journal.quarkus.http.Problem;
 /** Looks up what the rules of a session want to know of players, helmets and the field. */
 @ApplicationScoped
 class SessionFacts {
-  private static final List<String> HAIR = List.of("usual", "short", "long", "braids");
-
   private final Clock clock;
 
   SessionFacts(Clock clock) {
@@ -57,9 +54,7 @@ class SessionFacts {
 
   /** The day at the field. */
   LocalDate today(FitSession state) {
-    Place place = Place.findById(state.field());
-    return LocalDate.ofInstant(
-        clock.instant(), place == null ? ZoneOffset.UTC : ZoneId.of(place.zone));
+    return LocalDate.ofInstant(clock.instant(), Place.zoneOf(state.field()));
   }
 
   static Conditions conditions(FitSession state, SessionBody.Passed body) {
@@ -68,8 +63,8 @@ class SessionFacts {
       throw wrong("airCelsius", "Air temperature from -40 to 60 degrees Celsius.");
     }
     Optional<String> hair = opt(body.hair()).filter(h -> !h.isBlank());
-    if (hair.filter(h -> !HAIR.contains(h)).isPresent()) {
-      throw wrong("hair", "One of " + String.join(", ", HAIR) + ".");
+    if (hair.filter(h -> !Hair.isKind(h)).isPresent()) {
+      throw wrong("hair", Hair.ONE_OF);
     }
     Place place = Place.findById(state.field());
     return new Conditions(air, Optional.ofNullable(place).map(p -> p.altitudeM), hair);

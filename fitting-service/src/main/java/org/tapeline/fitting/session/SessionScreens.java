@@ -124,6 +124,6 @@ class SessionScreens {
         .flatMap(protocol::check)
         .filter(c -> !session.passed(c.id()))
         .or(() -> protocol.checks().stream().filter(c -> !session.passed(c.id())).findFirst())
-        .map(c -> CheckScreen.of(session, c, protocol, facts.here(session)));
+        .map(c -> CheckScreen.of(session, c, protocol, () -> facts.here(session)));
   }
 }

@@ -6,7 +6,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -105,8 +104,7 @@ public class Sideline {
   private Looked look(PlayerCopy player, Known known) {
     SignOffRow word = known.words().get(player.player);
     Instant now = clock.instant();
-    Place place = player.field == null ? null : Place.findById(player.field);
-    ZoneId zone = place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
+    ZoneId zone = Place.zoneOf(player.field);
     Optional<PlannedChecks.Facts> facts = Optional.ofNullable(known.facts().get(player.player));
     List<Check> checks = facts.map(f -> planned.checks(f, now)).orElse(List.of());
     WearState state =

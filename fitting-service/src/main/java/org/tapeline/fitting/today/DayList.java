@@ -4,7 +4,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -73,7 +72,7 @@ public class DayList {
     List<Ranked> ranked = new ArrayList<>();
     for (int i = 0; i < own.size(); i++) {
       PlayerCopy player = own.get(i);
-      ZoneId zone = zones.computeIfAbsent(player.field, DayList::zone);
+      ZoneId zone = zones.computeIfAbsent(player.field, Place::zoneOf);
       item(player, looked.get(i), zone, now).ifPresent(ranked::add);
     }
     return ranked.stream().sorted(Comparator.comparing(Ranked::rank)).map(Ranked::item).toList();
@@ -123,10 +122,5 @@ public class DayList {
 
   private static String code(Group group) {
     return group.name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  private static ZoneId zone(String field) {
-    Place place = Place.findById(field);
-    return place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
   }
 }

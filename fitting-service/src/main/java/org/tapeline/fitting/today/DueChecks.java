@@ -7,7 +7,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -139,7 +138,6 @@ public class DueChecks {
 
   private static ZoneId zone(UUID player) {
     PlayerCopy row = PlayerCopy.findById(player);
-    Place place = row == null || row.field == null ? null : Place.findById(row.field);
-    return place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
+    return Place.zoneOf(row == null ? null : row.field);
   }
 }

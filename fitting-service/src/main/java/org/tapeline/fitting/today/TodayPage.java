@@ -10,8 +10,6 @@ import jakarta.ws.rs.Path;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import java.time.Clock;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,10 +62,7 @@ public class TodayPage {
 
   /** At the field of whoever comes first. */
   private String hour(List<Section> sections) {
-    Place place =
-        sections.isEmpty()
-            ? null
-            : Place.findById(sections.getFirst().players().getFirst().field());
-    return Words.time(clock.instant(), place == null ? ZoneOffset.UTC : ZoneId.of(place.zone));
+    String field = sections.isEmpty() ? null : sections.getFirst().players().getFirst().field();
+    return Words.time(clock.instant(), Place.zoneOf(field));
   }
 }
