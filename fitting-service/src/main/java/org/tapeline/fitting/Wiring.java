@@ -92,6 +92,7 @@ public class Wiring {
     replacements.declareOn(all);
     refusals.declareOn(all);
     return all.ignoring(
+        "org.tapeline.inventory.helmet-ordered.v1",
         "org.tapeline.inventory.restock-picked.v1",
         "org.tapeline.inventory.restock-shipped.v1",
         "org.tapeline.inventory.restock-cancelled.v1");

@@ -2,6 +2,7 @@ package org.tapeline.inventory;
 
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
+import org.tapeline.inventory.advice.AdvisedSizes;
 import org.tapeline.inventory.forecast.SizeForecasts;
 import org.tapeline.inventory.helmet.HelmetEvent;
 import org.tapeline.inventory.helmet.WhenConcussionSuspectedThenSetAside;
@@ -26,6 +27,7 @@ public class Wiring {
   EventTypes eventTypes() {
     return EventTypes.of("inventory")
         .with("place-listed", 1, PlaceListed.class)
+        .with("helmet-ordered", 1, HelmetEvent.HelmetOrdered.class)
         .with("helmet-received", 1, HelmetEvent.HelmetReceived.class)
         .with("helmet-issued", 1, HelmetEvent.HelmetIssued.class)
         .with("issue-refused", 1, HelmetEvent.IssueRefused.class)
@@ -34,6 +36,11 @@ public class Wiring {
         .with("damage-reported", 1, HelmetEvent.DamageReported.class)
         .with("helmet-quarantined", 1, HelmetEvent.HelmetQuarantined.class)
         .with("helmet-inspected", 1, HelmetEvent.HelmetInspected.class)
+        .with("helmet-held", 1, HelmetEvent.HelmetHeld.class)
+        .with("helmet-freed", 1, HelmetEvent.HelmetFreed.class)
+        .with("helmet-sent-out", 1, HelmetEvent.HelmetSentOut.class)
+        .with("helmet-came-back", 1, HelmetEvent.HelmetCameBack.class)
+        .with("helmet-recertified", 1, HelmetEvent.HelmetRecertified.class)
         .with("helmet-retired", 1, HelmetEvent.HelmetRetired.class)
         .with("replacement-reserved", 1, ReservationEvent.ReplacementReserved.class)
         .with("replacement-missing", 1, ReservationEvent.ReplacementMissing.class)
@@ -52,6 +59,7 @@ public class Wiring {
   Subscription subscription(
       PlayerFields fields,
       SizeForecasts forecasts,
+      AdvisedSizes advised,
       WhenRefitOpenedThenReserveOrRequest opened,
       WhenRefitClosedThenRelease closed,
       WhenSignedOffThenIssue signedOff,
@@ -60,6 +68,7 @@ public class Wiring {
     Subscription all = Subscription.named("inventory");
     fields.declareOn(all);
     forecasts.declareOn(all);
+    advised.declareOn(all);
     all.events("fitting.events");
     opened.declareOn(all);
     closed.declareOn(all);

@@ -25,7 +25,7 @@ class ArchitectureTest {
   static final ArchRule theHelmetIsPure =
       coreOf(
           OURS
-              + "helmet\\.(AssetTag|Helmet|HelmetEvent|HelmetCommand|HelmetDecider|Decision)"
+              + "helmet\\.(AssetTag|Helmet|HelmetEvent|HelmetCommand|HelmetDecider|OutOfUse|Lifecycle|Decision)"
               + "(\\$.*)?");
 
   @ArchTest

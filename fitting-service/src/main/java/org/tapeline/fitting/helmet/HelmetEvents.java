@@ -33,7 +33,16 @@ public class HelmetEvents {
 
   record DamageReported(String tag, String severity, Instant at) {}
 
-  record HelmetInspected(String tag, String outcome) {}
+  record HelmetInspected(String tag, String outcome, Optional<String> state) {}
+
+  record HelmetHeld(String tag, Optional<UUID> player, String place, String state) {}
+
+  /** Of a hold, or back from the reconditioner. */
+  record HelmetBack(String tag, String place, String state) {}
+
+  record HelmetSentOut(String tag) {}
+
+  record HelmetRecertified(String tag, LocalDate certifiedUntil) {}
 
   record HelmetRetired(String tag) {}
 
@@ -47,6 +56,11 @@ public class HelmetEvents {
         .on(of + "helmet-quarantined.v1", HelmetQuarantined.class, this::quarantined)
         .on(of + "damage-reported.v1", DamageReported.class, this::damaged)
         .on(of + "helmet-inspected.v1", HelmetInspected.class, (d, e) -> inspected(d))
+        .on(of + "helmet-held.v1", HelmetHeld.class, this::held)
+        .on(of + "helmet-freed.v1", HelmetBack.class, (d, e) -> back(d))
+        .on(of + "helmet-came-back.v1", HelmetBack.class, (d, e) -> back(d))
+        .on(of + "helmet-sent-out.v1", HelmetSentOut.class, (d, e) -> sentOut(d))
+        .on(of + "helmet-recertified.v1", HelmetRecertified.class, (d, e) -> recertified(d))
         .on(of + "helmet-retired.v1", HelmetRetired.class, this::retired);
   }
 
@@ -127,10 +141,44 @@ public class HelmetEvents {
       change(
           d.tag(),
           row -> {
-            row.state = "available";
+            row.state = d.state().orElse("available");
             row.holder = null;
           });
     }
+  }
+
+  private void held(HelmetHeld d, ReceivedEvent event) {
+    HelmetCopy helmet =
+        change(
+            d.tag(),
+            row -> {
+              row.state = d.state();
+              row.holder = null;
+              row.place = d.place();
+            });
+    pulled.pulled(helmet, "hold", d.player(), event);
+  }
+
+  private static void back(HelmetBack d) {
+    change(
+        d.tag(),
+        row -> {
+          row.state = d.state();
+          row.place = d.place();
+        });
+  }
+
+  private static void sentOut(HelmetSentOut d) {
+    change(
+        d.tag(),
+        row -> {
+          row.state = "at-reconditioner";
+          row.holder = null;
+        });
+  }
+
+  private static void recertified(HelmetRecertified d) {
+    change(d.tag(), row -> row.certifiedUntil = d.certifiedUntil());
   }
 
   private void retired(HelmetRetired d, ReceivedEvent event) {

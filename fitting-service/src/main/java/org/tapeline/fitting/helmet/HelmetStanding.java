@@ -9,7 +9,7 @@ import java.util.UUID;
  * What decides whether a player may have a helmet: known to the service, and held by a phone for
  * when there is no signal.
  *
- * @param state as inventory tells: available, issued, quarantined, retired
+ * @param state as inventory tells: available, issued, quarantined, held, at-reconditioner, retired
  * @param keptFor the players for whose re-fits it is kept; asked only while it is available
  */
 public record HelmetStanding(
@@ -39,6 +39,9 @@ public record HelmetStanding(
               : Optional.of("By the records another player has this helmet. Take another one.");
       case "quarantined" ->
           Optional.of("This helmet is in quarantine. Put it aside and take another one.");
+      case "held" -> Optional.of("This helmet is on hold. Put it aside and take another one.");
+      case "at-reconditioner" ->
+          Optional.of("By the records this helmet is at the reconditioner. Take another one.");
       case "retired" -> Optional.of("This helmet is retired. Put it aside and take another one.");
       default -> Optional.of("This helmet is not in service. Take another one.");
     };

@@ -29,7 +29,7 @@ public final class WearRules {
   /**
    * The helmet of the sign-off as inventory tells.
    *
-   * @param state available, issued, quarantined or retired
+   * @param state available, issued, quarantined, held, at-reconditioner or retired
    * @param readable all its events could be read
    */
   public record Helmet(

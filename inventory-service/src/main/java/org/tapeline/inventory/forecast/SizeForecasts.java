@@ -14,7 +14,7 @@ public class SizeForecasts {
       """
       select f.*, (select count(*) from helmet h
                     where h.model = f.model and h.size = f.size
-                      and h.state not in ('quarantined', 'retired')) as usable
+                      and h.state not in ('ordered', 'quarantined', 'held', 'retired')) as usable
         from size_forecast f order by model, place_in_chart
       """;
 
@@ -36,7 +36,7 @@ public class SizeForecasts {
    * @param low the need is below it in at most 5 of 100 cases
    * @param high the need is above it in at most 5 of 100 cases
    * @param order what sizing advised to get when it told
-   * @param usable helmets that are neither in quarantine nor retired, now
+   * @param usable helmets that are neither only ordered nor in quarantine, on hold or retired, now
    */
   public record Line(
       String model,

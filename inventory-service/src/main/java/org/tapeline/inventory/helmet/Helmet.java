@@ -1,19 +1,19 @@
 package org.tapeline.inventory.helmet;
 
 import java.time.LocalDate;
-import java.util.EnumMap;
-import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import org.tapeline.inventory.helmet.Lifecycle.Step;
 
 /**
  * A helmet as its events tell.
  *
  * @param holder the player who has it; empty unless it is issued
+ * @param holds the holds that it is under; they outlast quarantine and reconditioning
  */
 public record Helmet(
     String tag,
@@ -22,61 +22,57 @@ public record Helmet(
     String size,
     Optional<LocalDate> certifiedUntil,
     String place,
-    Optional<UUID> holder) {
+    Optional<UUID> holder,
+    Set<UUID> holds) {
 
   /** Where a helmet stands in its life. */
   public enum State {
     UNKNOWN,
+    ORDERED,
     AVAILABLE,
     ISSUED,
     QUARANTINED,
-    RETIRED
+    HELD,
+    AT_RECONDITIONER,
+    RETIRED;
+
+    /** As a word: {@code available}, {@code at-reconditioner} ... */
+    public String says() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
   }
 
-  /** What can be done with it. */
-  public enum Step {
-    RECEIVE,
-    ISSUE,
-    RETURN,
-    MOVE,
-    REPORT_DAMAGE,
-    SET_ASIDE,
-    INSPECT,
-    RETIRE
-  }
-
-  private static final Map<State, Set<Step>> ALLOWED = new EnumMap<>(State.class);
-
-  static {
-    ALLOWED.put(State.UNKNOWN, EnumSet.of(Step.RECEIVE));
-    ALLOWED.put(
-        State.AVAILABLE,
-        EnumSet.of(Step.ISSUE, Step.MOVE, Step.REPORT_DAMAGE, Step.SET_ASIDE, Step.RETIRE));
-    ALLOWED.put(
-        State.ISSUED,
-        EnumSet.of(
-            Step.ISSUE, Step.RETURN, Step.MOVE, Step.REPORT_DAMAGE, Step.SET_ASIDE, Step.RETIRE));
-    ALLOWED.put(
-        State.QUARANTINED, EnumSet.of(Step.MOVE, Step.REPORT_DAMAGE, Step.INSPECT, Step.RETIRE));
-    ALLOWED.put(State.RETIRED, EnumSet.noneOf(Step.class));
-  }
-
-  /** Its state as a word: {@code available}, {@code issued} ... */
+  /** Its state as a word. */
   public String says() {
-    return state.name().toLowerCase(Locale.ROOT);
+    return state.says();
   }
 
   public static Helmet unknown(String tag) {
-    return new Helmet(tag, State.UNKNOWN, "", "", Optional.empty(), "", Optional.empty());
+    return new Helmet(tag, State.UNKNOWN, "", "", Optional.empty(), "", Optional.empty(), Set.of());
   }
 
-  /** The table of moves: what is not in it is refused. */
+  /** By the table of moves. */
   public boolean allows(Step step) {
-    return ALLOWED.get(state).contains(step);
+    return Lifecycle.allows(state, step);
+  }
+
+  /** Back on the shelf; one that is under a hold still is held there. */
+  State backInStock() {
+    return holds.isEmpty() ? State.AVAILABLE : State.HELD;
   }
 
   public static Helmet evolve(Helmet state, HelmetEvent event) {
     return switch (event) {
+      case HelmetEvent.HelmetOrdered e ->
+          new Helmet(
+              e.tag(),
+              State.ORDERED,
+              e.model(),
+              e.size(),
+              Optional.empty(),
+              e.place(),
+              Optional.empty(),
+              Set.of());
       case HelmetEvent.HelmetReceived e ->
           new Helmet(
               e.tag(),
@@ -85,7 +81,8 @@ public record Helmet(
               e.size(),
               e.certifiedUntil(),
               e.place(),
-              Optional.empty());
+              Optional.empty(),
+              Set.of());
       case HelmetEvent.HelmetIssued e ->
           state.with(State.ISSUED, e.place(), Optional.of(e.player()));
       case HelmetEvent.HelmetReturned e -> state.with(State.AVAILABLE, e.place(), Optional.empty());
@@ -94,8 +91,15 @@ public record Helmet(
           state.with(State.QUARANTINED, e.place(), Optional.empty());
       case HelmetEvent.HelmetInspected e ->
           e.outcome().equals("back-to-stock")
-              ? state.with(State.AVAILABLE, state.place, Optional.empty())
+              ? state.with(state.backInStock(), state.place, Optional.empty())
               : state;
+      case HelmetEvent.HelmetHeld e -> state.under(e.hold());
+      case HelmetEvent.HelmetFreed e -> state.free(e.hold());
+      case HelmetEvent.HelmetSentOut e ->
+          state.with(State.AT_RECONDITIONER, state.place, Optional.empty());
+      case HelmetEvent.HelmetCameBack e ->
+          state.with(state.backInStock(), e.place(), Optional.empty());
+      case HelmetEvent.HelmetRecertified e -> state.certified(e.certifiedUntil());
       case HelmetEvent.HelmetRetired e -> state.with(State.RETIRED, state.place, Optional.empty());
       case HelmetEvent.IssueRefused e -> state;
       case HelmetEvent.DamageReported e -> state;
@@ -112,6 +116,25 @@ public record Helmet(
   }
 
   private Helmet with(State next, String at, Optional<UUID> player) {
-    return new Helmet(tag, next, model, size, certifiedUntil, at, player);
+    return new Helmet(tag, next, model, size, certifiedUntil, at, player, holds);
+  }
+
+  private Helmet under(UUID hold) {
+    Set<UUID> more = new HashSet<>(holds);
+    more.add(hold);
+    State next = state == State.AVAILABLE || state == State.ISSUED ? State.HELD : state;
+    return new Helmet(
+        tag, next, model, size, certifiedUntil, place, Optional.empty(), Set.copyOf(more));
+  }
+
+  private Helmet free(UUID hold) {
+    Set<UUID> left = new HashSet<>(holds);
+    left.remove(hold);
+    State next = state == State.HELD && left.isEmpty() ? State.AVAILABLE : state;
+    return new Helmet(tag, next, model, size, certifiedUntil, place, holder, Set.copyOf(left));
+  }
+
+  private Helmet certified(LocalDate until) {
+    return new Helmet(tag, state, model, size, Optional.of(until), place, holder, holds);
   }
 }

@@ -10,6 +10,10 @@ import java.util.UUID;
 public sealed interface HelmetCommand {
   Instant at();
 
+  /** It is on its way from the supplier. */
+  record Order(String model, String size, String place, Optional<LocalDate> expectedOn, Instant at)
+      implements HelmetCommand {}
+
   /** Take it into stock. */
   record Receive(
       String model,
@@ -42,6 +46,26 @@ public sealed interface HelmetCommand {
   /** Say what an inspection found. */
   record Inspect(boolean backToStock, List<String> findings, String by, Instant at)
       implements HelmetCommand {}
+
+  /** Nobody may wear it until the hold is lifted. */
+  record Hold(UUID hold, Instant at) implements HelmetCommand {}
+
+  /** The hold no longer concerns it. */
+  record Free(UUID hold, Instant at) implements HelmetCommand {}
+
+  /** Send it to be reconditioned, with others. */
+  record SendOut(UUID batch, Instant at) implements HelmetCommand {}
+
+  /**
+   * Take it back from the reconditioner.
+   *
+   * @param certifiedUntil the new last day; empty when it comes back as it went
+   */
+  record ComeBack(Optional<LocalDate> certifiedUntil, String place, String by, Instant at)
+      implements HelmetCommand {}
+
+  /** Note what its certification label says. */
+  record Recertify(LocalDate certifiedUntil, String by, Instant at) implements HelmetCommand {}
 
   /** Take it out of use for good. */
   record Retire(String why, Instant at) implements HelmetCommand {}

@@ -1,29 +1,30 @@
 package org.tapeline.inventory.helmet;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.helmet.Decision.Refused;
-import org.tapeline.inventory.helmet.Helmet.State;
-import org.tapeline.inventory.helmet.Helmet.Step;
+import org.tapeline.inventory.helmet.HelmetCommand.ComeBack;
+import org.tapeline.inventory.helmet.HelmetCommand.Free;
+import org.tapeline.inventory.helmet.HelmetCommand.Hold;
 import org.tapeline.inventory.helmet.HelmetCommand.Inspect;
 import org.tapeline.inventory.helmet.HelmetCommand.Issue;
 import org.tapeline.inventory.helmet.HelmetCommand.Move;
+import org.tapeline.inventory.helmet.HelmetCommand.Order;
 import org.tapeline.inventory.helmet.HelmetCommand.Receive;
+import org.tapeline.inventory.helmet.HelmetCommand.Recertify;
 import org.tapeline.inventory.helmet.HelmetCommand.ReportDamage;
 import org.tapeline.inventory.helmet.HelmetCommand.Retire;
 import org.tapeline.inventory.helmet.HelmetCommand.Return;
+import org.tapeline.inventory.helmet.HelmetCommand.SendOut;
 import org.tapeline.inventory.helmet.HelmetCommand.SetAside;
-import org.tapeline.inventory.helmet.HelmetEvent.DamageReported;
-import org.tapeline.inventory.helmet.HelmetEvent.HelmetInspected;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetIssued;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetMoved;
-import org.tapeline.inventory.helmet.HelmetEvent.HelmetQuarantined;
+import org.tapeline.inventory.helmet.HelmetEvent.HelmetOrdered;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetReceived;
-import org.tapeline.inventory.helmet.HelmetEvent.HelmetRetired;
+import org.tapeline.inventory.helmet.HelmetEvent.HelmetRecertified;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetReturned;
 import org.tapeline.inventory.helmet.HelmetEvent.IssueRefused;
+import org.tapeline.inventory.helmet.Lifecycle.Step;
 
 /** Decides what may happen to a helmet. */
 public final class HelmetDecider {
@@ -31,15 +32,29 @@ public final class HelmetDecider {
 
   public static Decision decide(Helmet helmet, HelmetCommand command) {
     return switch (command) {
+      case Order c -> order(helmet, c);
       case Receive c -> receive(helmet, c);
       case Issue c -> issue(helmet, c);
       case Return c -> giveBack(helmet, c);
       case Move c -> move(helmet, c);
-      case ReportDamage c -> damage(helmet, c);
-      case SetAside c -> setAside(helmet, c);
-      case Inspect c -> inspect(helmet, c);
-      case Retire c -> retire(helmet, c);
+      case ReportDamage c -> OutOfUse.damage(helmet, c);
+      case SetAside c -> OutOfUse.setAside(helmet, c);
+      case Inspect c -> OutOfUse.inspect(helmet, c);
+      case Hold c -> OutOfUse.hold(helmet, c);
+      case Free c -> OutOfUse.free(helmet, c);
+      case SendOut c -> OutOfUse.sendOut(helmet, c);
+      case ComeBack c -> OutOfUse.comeBack(helmet, c);
+      case Recertify c -> recertify(helmet, c);
+      case Retire c -> OutOfUse.retire(helmet, c);
     };
+  }
+
+  private static Decision order(Helmet helmet, Order c) {
+    if (!helmet.allows(Step.ORDER)) {
+      return new Refused("tag-taken", "This tag is on another helmet already. Check the tag.");
+    }
+    return Decision.accepted(
+        new HelmetOrdered(helmet.tag(), c.model(), c.size(), c.place(), c.expectedOn(), c.at()));
   }
 
   private static Decision receive(Helmet helmet, Receive c) {
@@ -72,7 +87,10 @@ public final class HelmetDecider {
   private static Optional<String> whyNotIssued(Helmet helmet, Issue c) {
     return switch (helmet.state()) {
       case UNKNOWN -> Optional.of("unknown-helmet");
+      case ORDERED -> Optional.of("not-received");
       case QUARANTINED -> Optional.of("quarantined");
+      case HELD -> Optional.of("held");
+      case AT_RECONDITIONER -> Optional.of("at-reconditioner");
       case RETIRED -> Optional.of("retired");
       case ISSUED ->
           helmet.holder().equals(Optional.of(c.player()))
@@ -106,64 +124,22 @@ public final class HelmetDecider {
         : Decision.accepted(new HelmetMoved(helmet.tag(), helmet.place(), c.to(), c.at()));
   }
 
-  private static Decision damage(Helmet helmet, ReportDamage c) {
-    if (!helmet.allows(Step.REPORT_DAMAGE)) {
-      return notNow(helmet, "reported damaged");
+  private static Decision recertify(Helmet helmet, Recertify c) {
+    if (!helmet.allows(Step.RECERTIFY)) {
+      return notNow(helmet, "certified");
     }
-    DamageReported reported =
-        new DamageReported(
-            c.report(),
-            helmet.tag(),
-            c.where(),
-            c.what(),
-            c.structural() ? "structural" : "cosmetic",
-            helmet.holder(),
-            helmet.place(),
-            c.by(),
-            c.at());
-    return c.structural() && helmet.state() != State.QUARANTINED
-        ? Decision.accepted(
-            reported,
-            new HelmetQuarantined(helmet.tag(), "damage", helmet.holder(), helmet.place(), c.at()))
-        : Decision.accepted(reported);
+    return Decision.accepted(
+        new HelmetRecertified(helmet.tag(), c.certifiedUntil(), "label-read", c.by(), c.at()));
   }
 
-  /** One that is out of use already, or is not known here, needs nothing more. */
-  private static Decision setAside(Helmet helmet, SetAside c) {
-    return helmet.allows(Step.SET_ASIDE)
-        ? Decision.accepted(
-            new HelmetQuarantined(
-                helmet.tag(), "inspection", helmet.holder(), helmet.place(), c.at()))
-        : Decision.accepted();
-  }
-
-  private static Decision inspect(Helmet helmet, Inspect c) {
-    if (!helmet.allows(Step.INSPECT)) {
-      return notNow(helmet, "inspected");
-    }
-    HelmetInspected inspected =
-        new HelmetInspected(
-            helmet.tag(),
-            c.backToStock() ? "back-to-stock" : "retire",
-            List.copyOf(c.findings()),
-            c.by(),
-            c.at());
-    return c.backToStock()
-        ? Decision.accepted(inspected)
-        : Decision.accepted(inspected, new HelmetRetired(helmet.tag(), "inspection", c.at()));
-  }
-
-  private static Decision retire(Helmet helmet, Retire c) {
-    return helmet.allows(Step.RETIRE)
-        ? Decision.accepted(new HelmetRetired(helmet.tag(), c.why(), c.at()))
-        : notNow(helmet, "retired");
-  }
-
-  private static Refused notNow(Helmet helmet, String what) {
+  static Refused notNow(Helmet helmet, String what) {
     String state =
-        helmet.state() == State.UNKNOWN
-            ? "not known here"
-            : helmet.state().name().toLowerCase(Locale.ROOT);
+        switch (helmet.state()) {
+          case UNKNOWN -> "not known here";
+          case HELD -> "on hold";
+          case AT_RECONDITIONER -> "at the reconditioner";
+          case ORDERED, AVAILABLE, ISSUED, QUARANTINED, RETIRED -> helmet.says();
+        };
     return new Refused(
         "helmet-" + state.replace(' ', '-'),
         "The helmet " + helmet.tag() + " is " + state + " and cannot be " + what + ".");

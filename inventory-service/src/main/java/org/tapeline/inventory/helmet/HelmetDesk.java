@@ -2,7 +2,6 @@ package org.tapeline.inventory.helmet;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.inventory.helmet.Decision.Accepted;
@@ -97,10 +96,27 @@ public class HelmetDesk {
   }
 
   private void show(HelmetEvent event, Helmet state) {
-    if (event instanceof HelmetEvent.HelmetReceived e) {
+    if (event instanceof HelmetEvent.HelmetOrdered e) {
       database.change(
-          "insert into helmet (tag, model, size, lot, manufactured_on, certified_until, place,"
-              + " state) values (?, ?, ?, ?, ?, ?, ?, 'available')",
+          "insert into helmet (tag, model, size, lot, expected_on, place, state)"
+              + " values (?, ?, ?, '', ?, ?, 'ordered')",
+          e.tag(),
+          e.model(),
+          e.size(),
+          e.expectedOn().orElse(null),
+          e.place());
+    } else if (event instanceof HelmetEvent.HelmetReceived e) {
+      database.change(
+          """
+          insert into helmet
+              (tag, model, size, lot, manufactured_on, certified_until, place, state)
+            values (?, ?, ?, ?, ?, ?, ?, 'available')
+            on conflict (tag) do update
+            set model = excluded.model, size = excluded.size, lot = excluded.lot,
+                manufactured_on = excluded.manufactured_on,
+                certified_until = excluded.certified_until, place = excluded.place,
+                state = excluded.state, expected_on = null
+          """,
           e.tag(),
           e.model(),
           e.size(),
@@ -109,14 +125,17 @@ public class HelmetDesk {
           e.certifiedUntil().orElse(null),
           e.place());
     } else if (state.state() != Helmet.State.UNKNOWN) {
-      String name = state.state().name().toLowerCase(Locale.ROOT);
       database.change(
-          "update helmet set state = ?, place = ?, holder = ?,"
-              + " reserved_for = case when ? = 'available' then reserved_for end where tag = ?",
-          name,
+          """
+          update helmet set state = ?, place = ?, holder = ?, certified_until = ?, on_hold = ?,
+                 reserved_for = case when ? = 'available' then reserved_for end where tag = ?
+          """,
+          state.says(),
           state.place(),
           state.holder().orElse(null),
-          name,
+          state.certifiedUntil().orElse(null),
+          !state.holds().isEmpty(),
+          state.says(),
           state.tag());
     }
   }
@@ -125,10 +144,16 @@ public class HelmetDesk {
     switch (event) {
       case HelmetEvent.HelmetQuarantined e -> watch.taken(e.tag(), "helmet-quarantined", cause);
       case HelmetEvent.HelmetRetired e -> watch.taken(e.tag(), "helmet-retired", cause);
+      case HelmetEvent.HelmetHeld e -> watch.taken(e.tag(), "helmet-held", cause);
+      case HelmetEvent.HelmetSentOut e -> watch.taken(e.tag(), "helmet-sent-out", cause);
       case HelmetEvent.HelmetIssued e -> watch.taken(e.tag(), "helmet-issued", cause);
       case HelmetEvent.HelmetReceived e -> free(state, cause);
       case HelmetEvent.HelmetReturned e -> free(state, cause);
       case HelmetEvent.HelmetInspected e -> free(state, cause);
+      case HelmetEvent.HelmetFreed e -> free(state, cause);
+      case HelmetEvent.HelmetCameBack e -> free(state, cause);
+      case HelmetEvent.HelmetOrdered e -> {}
+      case HelmetEvent.HelmetRecertified e -> {}
       case HelmetEvent.HelmetMoved e -> {}
       case HelmetEvent.IssueRefused e -> {}
       case HelmetEvent.DamageReported e -> {}

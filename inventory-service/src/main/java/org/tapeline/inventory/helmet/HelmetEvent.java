@@ -12,6 +12,16 @@ public sealed interface HelmetEvent {
 
   Instant at();
 
+  /** It is on its way from the supplier. */
+  record HelmetOrdered(
+      String tag,
+      String model,
+      String size,
+      String place,
+      Optional<LocalDate> expectedOn,
+      Instant at)
+      implements HelmetEvent {}
+
   /** It came into stock. */
   record HelmetReceived(
       String tag,
@@ -55,8 +65,55 @@ public sealed interface HelmetEvent {
   record HelmetQuarantined(String tag, String why, Optional<UUID> player, String place, Instant at)
       implements HelmetEvent {}
 
-  /** It was looked at. */
-  record HelmetInspected(String tag, String outcome, List<String> findings, String by, Instant at)
+  /**
+   * It was looked at.
+   *
+   * @param state where it stands when it goes back to stock: available, or held
+   */
+  record HelmetInspected(
+      String tag,
+      String outcome,
+      List<String> findings,
+      Optional<String> state,
+      String by,
+      Instant at)
+      implements HelmetEvent {}
+
+  /**
+   * A hold is on it.
+   *
+   * @param player who had it
+   * @param state where it stands: held, or quarantined or at the reconditioner still
+   */
+  record HelmetHeld(
+      String tag, UUID hold, Optional<UUID> player, String place, String state, Instant at)
+      implements HelmetEvent {}
+
+  /**
+   * A hold is no longer on it.
+   *
+   * @param state where it stands: available, or held by another hold, or as before
+   */
+  record HelmetFreed(String tag, UUID hold, String place, String state, Instant at)
+      implements HelmetEvent {}
+
+  /** It went to the reconditioner with others. */
+  record HelmetSentOut(String tag, UUID batch, String place, Instant at) implements HelmetEvent {}
+
+  /**
+   * It came back from the reconditioner.
+   *
+   * @param state where it stands: available, or held
+   */
+  record HelmetCameBack(String tag, String place, String state, Instant at)
+      implements HelmetEvent {}
+
+  /**
+   * Its certification label was read.
+   *
+   * @param how {@code reconditioned}, or {@code label-read} on a helmet that was not sent out
+   */
+  record HelmetRecertified(String tag, LocalDate certifiedUntil, String how, String by, Instant at)
       implements HelmetEvent {}
 
   /** Never to be worn again. */

@@ -22,7 +22,9 @@ public class HelmetViews {
   /**
    * A helmet now.
    *
-   * @param state available, reserved, issued, quarantined or retired
+   * @param state ordered, available, reserved, issued, quarantined, held, at-reconditioner or
+   *     retired
+   * @param lot empty, as is the day of manufacture, while it is only ordered
    * @param player who has it
    */
   public record View(
@@ -30,7 +32,7 @@ public class HelmetViews {
       String model,
       String size,
       String lot,
-      LocalDate manufacturedOn,
+      Optional<LocalDate> manufacturedOn,
       Optional<LocalDate> certifiedUntil,
       String place,
       String state,
@@ -93,7 +95,7 @@ public class HelmetViews {
         row.getString("model"),
         row.getString("size"),
         row.getString("lot"),
-        row.getObject("manufactured_on", LocalDate.class),
+        Optional.ofNullable(row.getObject("manufactured_on", LocalDate.class)),
         Optional.ofNullable(row.getObject("certified_until", LocalDate.class)),
         row.getString("place"),
         row.getObject("reserved_for", UUID.class) == null ? row.getString("state") : "reserved",

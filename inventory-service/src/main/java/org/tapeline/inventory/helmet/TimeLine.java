@@ -25,6 +25,7 @@ public final class TimeLine {
 
   private static String say(HelmetEvent event) {
     return switch (event) {
+      case HelmetEvent.HelmetOrdered e -> "Ordered for " + e.place();
       case HelmetEvent.HelmetReceived e -> "Received at " + e.place();
       case HelmetEvent.HelmetIssued e -> "Issued to a player at " + e.place();
       case HelmetEvent.IssueRefused e -> "Not issued: " + Words.code(e.why());
@@ -41,6 +42,13 @@ public final class TimeLine {
       case HelmetEvent.HelmetQuarantined e -> "Taken out of use: " + Words.code(e.why());
       case HelmetEvent.HelmetInspected e ->
           "Inspected by " + e.by() + ": " + Words.code(e.outcome());
+      case HelmetEvent.HelmetHeld e -> "Put on hold";
+      case HelmetEvent.HelmetFreed e ->
+          "Hold lifted: " + Words.code(e.state()).toLowerCase(Locale.ROOT);
+      case HelmetEvent.HelmetSentOut e -> "Sent to the reconditioner from " + e.place();
+      case HelmetEvent.HelmetCameBack e -> "Back from the reconditioner at " + e.place();
+      case HelmetEvent.HelmetRecertified e ->
+          "Certified until " + e.certifiedUntil() + ", read by " + e.by();
       case HelmetEvent.HelmetRetired e -> "Retired: " + Words.code(e.why());
     };
   }

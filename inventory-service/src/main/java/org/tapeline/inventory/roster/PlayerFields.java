@@ -3,6 +3,7 @@ package org.tapeline.inventory.roster;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.inventory.advice.AdvisedSizes;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.journal.Subscription;
 
@@ -10,9 +11,11 @@ import org.tapeline.journal.Subscription;
 @ApplicationScoped
 public class PlayerFields {
   private final Database database;
+  private final AdvisedSizes advised;
 
-  PlayerFields(Database database) {
+  PlayerFields(Database database, AdvisedSizes advised) {
     this.database = database;
+    this.advised = advised;
   }
 
   /** What is read of {@code player-enrolled} and {@code player-moved}. */
@@ -27,14 +30,10 @@ public class PlayerFields {
         .events("sizing.events")
         .on(of + "player-enrolled.v1", AtField.class, (d, e) -> keep(d))
         .on(of + "player-moved.v1", AtField.class, (d, e) -> keep(d))
-        .on(
-            of + "player-left.v1",
-            Left.class,
-            (d, e) -> database.change("delete from player_field where player = ?", d.player()))
+        .on(of + "player-left.v1", Left.class, (d, e) -> forget(d.player()))
         .ignoring(
             of + "head-measured.v1",
             of + "head-corrected.v1",
-            of + "size-advised.v1",
             of + "chart-published.v1",
             of + "remeasure-due.v1");
   }
@@ -45,6 +44,11 @@ public class PlayerFields {
             + " on conflict (player) do update set field = excluded.field",
         d.player(),
         d.field());
+  }
+
+  private void forget(UUID player) {
+    database.change("delete from player_field where player = ?", player);
+    advised.forget(player);
   }
 
   public Optional<String> fieldOf(UUID player) {

@@ -12,15 +12,23 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.tapeline.inventory.helmet.Decision.Accepted;
 import org.tapeline.inventory.helmet.Decision.Refused;
+import org.tapeline.inventory.helmet.HelmetCommand.ComeBack;
+import org.tapeline.inventory.helmet.HelmetCommand.Free;
+import org.tapeline.inventory.helmet.HelmetCommand.Hold;
 import org.tapeline.inventory.helmet.HelmetCommand.Inspect;
 import org.tapeline.inventory.helmet.HelmetCommand.Issue;
 import org.tapeline.inventory.helmet.HelmetCommand.Move;
+import org.tapeline.inventory.helmet.HelmetCommand.Order;
 import org.tapeline.inventory.helmet.HelmetCommand.Receive;
+import org.tapeline.inventory.helmet.HelmetCommand.Recertify;
 import org.tapeline.inventory.helmet.HelmetCommand.ReportDamage;
 import org.tapeline.inventory.helmet.HelmetCommand.Retire;
 import org.tapeline.inventory.helmet.HelmetCommand.Return;
+import org.tapeline.inventory.helmet.HelmetCommand.SendOut;
 import org.tapeline.inventory.helmet.HelmetCommand.SetAside;
 import org.tapeline.inventory.helmet.HelmetEvent.DamageReported;
+import org.tapeline.inventory.helmet.HelmetEvent.HelmetFreed;
+import org.tapeline.inventory.helmet.HelmetEvent.HelmetHeld;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetInspected;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetIssued;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetMoved;
@@ -184,6 +192,135 @@ class HelmetDeciderTest {
     assertThat(retired).hasSize(2).last().isInstanceOf(HelmetRetired.class);
     assertThat(refusal(when(new Inspect(true, List.of(), "depot", AT), RECEIVED)))
         .isEqualTo("helmet-available");
+  }
+
+  private static final UUID HOLD = UUID.randomUUID();
+  private static final UUID OTHER_HOLD = UUID.randomUUID();
+  private static final LocalDate NEXT_YEAR = TODAY.plusYears(1);
+
+  private static HelmetEvent[] after(HelmetEvent[] given, HelmetCommand command) {
+    return Stream.concat(Stream.of(given), then(when(command, given)).stream())
+        .toArray(HelmetEvent[]::new);
+  }
+
+  private static HelmetEvent[] life(HelmetEvent first, HelmetCommand... commands) {
+    HelmetEvent[] life = {first};
+    for (HelmetCommand command : commands) {
+      life = after(life, command);
+    }
+    return life;
+  }
+
+  private static String state(HelmetEvent[] life) {
+    return Helmet.of(TAG, List.of(life)).says();
+  }
+
+  @Test
+  @DisplayName("that is ordered is received under its tag, and is nobody's before")
+  void ordered() {
+    HelmetEvent[] ordered = {
+      then(when(new Order("model-a", "youth-small", "NORTH", Optional.empty(), AT))).getFirst()
+    };
+    assertThat(state(ordered)).isEqualTo("ordered");
+    assertThat(((IssueRefused) then(when(issueTo(PLAYER), ordered)).getFirst()).why())
+        .isEqualTo("not-received");
+    Receive receive =
+        new Receive(
+            "model-a", "youth-small", "A-1", LocalDate.EPOCH, Optional.empty(), "NORTH", AT);
+    assertThat(state(after(ordered, receive))).isEqualTo("available");
+  }
+
+  @Test
+  @DisplayName("put on hold is taken from its player, who is named, and cannot be issued")
+  void held() {
+    HelmetHeld held = (HelmetHeld) then(when(new Hold(HOLD, AT), RECEIVED, ISSUED)).getFirst();
+    assertThat(held.player()).contains(PLAYER);
+    assertThat(held.state()).isEqualTo("held");
+    Decision again = when(issueTo(PLAYER), RECEIVED, ISSUED, held);
+    assertThat(((IssueRefused) then(again).getFirst()).why()).isEqualTo("held");
+  }
+
+  @Test
+  @DisplayName("is held once by one hold, and free only when its last hold is lifted")
+  void twoHolds() {
+    HelmetEvent[] life =
+        life(RECEIVED, new Hold(HOLD, AT), new Hold(HOLD, AT), new Hold(OTHER_HOLD, AT));
+    assertThat(life).hasSize(3);
+    life = after(life, new Free(HOLD, AT));
+    assertThat(state(life)).isEqualTo("held");
+    life = after(life, new Free(OTHER_HOLD, AT));
+    assertThat(state(life)).isEqualTo("available");
+    assertThat(((HelmetFreed) life[life.length - 1]).state()).isEqualTo("available");
+  }
+
+  @Test
+  @DisplayName("stays on hold through quarantine, inspection and reconditioning")
+  void holdOutlasts() {
+    SendOut out = new SendOut(SESSION, AT);
+    ComeBack back = new ComeBack(Optional.of(NEXT_YEAR), "DEPOT", "depot", AT);
+    HelmetEvent[] inspected =
+        life(RECEIVED, new Hold(HOLD, AT), damage(true), new Inspect(true, List.of(), "depot", AT));
+    assertThat(state(inspected)).isEqualTo("held");
+    HelmetInspected last = (HelmetInspected) inspected[inspected.length - 1];
+    assertThat(last.state()).contains("held");
+    HelmetEvent[] reconditioned = life(RECEIVED, out, new Hold(HOLD, AT), back);
+    assertThat(state(reconditioned)).isEqualTo("held");
+  }
+
+  @Test
+  @DisplayName("on hold is not free when a hold is lifted that it is not under")
+  void otherHold() {
+    HelmetEvent[] life = life(RECEIVED, new Hold(HOLD, AT));
+    assertThat(then(when(new Free(OTHER_HOLD, AT), life))).isEmpty();
+  }
+
+  @Test
+  @DisplayName("comes back from the reconditioner at its new place, with its new certification")
+  void reconditioned() {
+    HelmetEvent[] life =
+        life(
+            received(Optional.of(TODAY.minusDays(1))),
+            new SendOut(SESSION, AT),
+            new ComeBack(Optional.of(NEXT_YEAR), "DEPOT", "depot", AT));
+    Helmet helmet = Helmet.of(TAG, List.of(life));
+    assertThat(helmet.says()).isEqualTo("available");
+    assertThat(helmet.place()).isEqualTo("DEPOT");
+    assertThat(helmet.certifiedUntil()).contains(NEXT_YEAR);
+  }
+
+  @Test
+  @DisplayName("that comes back as it went keeps the certification that it had")
+  void cameBackAsItWent() {
+    HelmetEvent[] life =
+        life(
+            received(Optional.of(TODAY)),
+            new SendOut(SESSION, AT),
+            new ComeBack(Optional.empty(), "DEPOT", "depot", AT));
+    assertThat(Helmet.of(TAG, List.of(life)).certifiedUntil()).contains(TODAY);
+  }
+
+  @Test
+  @DisplayName("with its label read can be issued again")
+  void labelRead() {
+    HelmetEvent[] life =
+        life(received(Optional.of(TODAY.minusDays(1))), new Recertify(NEXT_YEAR, "depot", AT));
+    assertThat(then(when(issueTo(PLAYER), life))).containsExactly(ISSUED);
+  }
+
+  @Test
+  @DisplayName("is sent out from the shelf only, and taken back only when it was sent")
+  void sentOutOnce() {
+    assertThat(refusal(when(new SendOut(SESSION, AT), RECEIVED, ISSUED)))
+        .isEqualTo("helmet-issued");
+    assertThat(refusal(when(new ComeBack(Optional.empty(), "DEPOT", "depot", AT), RECEIVED)))
+        .isEqualTo("helmet-available");
+  }
+
+  @Test
+  @DisplayName("that is retired is beyond every step")
+  void nothingAfterRetirement() {
+    assertThat(Lifecycle.stepsFrom(Helmet.State.RETIRED)).isEmpty();
+    assertThat(then(when(new Hold(HOLD, AT), RECEIVED, RETIRED))).isEmpty();
   }
 
   @Test

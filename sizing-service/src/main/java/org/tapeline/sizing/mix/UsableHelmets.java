@@ -6,9 +6,13 @@ import jakarta.persistence.Tuple;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.tapeline.journal.Subscription;
 
-/** How many usable helmets of each size there are, as inventory tells. */
+/**
+ * How many usable helmets of each size there are, as inventory tells. One that is sent out to the
+ * reconditioner counts: it will be back.
+ */
 @ApplicationScoped
 public class UsableHelmets {
   private static final String OF = "org.tapeline.inventory.";
@@ -25,8 +29,15 @@ public class UsableHelmets {
   /** A helmet went out of use, for a time or for ever. */
   public record Out(String tag) {}
 
-  /** A helmet was looked at. */
-  public record Inspected(String tag, String outcome) {}
+  /** It is back: from a hold, or from the reconditioner. */
+  public record Freed(String tag, String state) {}
+
+  /** A helmet was looked at; it may be on hold still. */
+  public record Inspected(String tag, String outcome, Optional<String> state) {
+    boolean usable() {
+      return outcome.equals("back-to-stock") && state.orElse("available").equals("available");
+    }
+  }
 
   public Subscription declareOn(Subscription subscription) {
     return subscription
@@ -37,12 +48,23 @@ public class UsableHelmets {
         .on(
             OF + "helmet-inspected.v1",
             Inspected.class,
-            (inspected, event) ->
-                usable(inspected.tag(), inspected.outcome().equals("back-to-stock")))
+            (inspected, event) -> usable(inspected.tag(), inspected.usable()))
+        .on(OF + "helmet-held.v1", Out.class, (out, event) -> usable(out.tag(), false))
+        .on(
+            OF + "helmet-freed.v1",
+            Freed.class,
+            (freed, event) -> usable(freed.tag(), freed.state().equals("available")))
+        .on(
+            OF + "helmet-came-back.v1",
+            Freed.class,
+            (back, event) -> usable(back.tag(), back.state().equals("available")))
         .ignoring(
             OF + "damage-reported.v1",
             OF + "helmet-issued.v1",
             OF + "helmet-moved.v1",
+            OF + "helmet-ordered.v1",
+            OF + "helmet-recertified.v1",
+            OF + "helmet-sent-out.v1",
             OF + "helmet-returned.v1",
             OF + "issue-refused.v1",
             OF + "part-used.v1",
