@@ -37,6 +37,18 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule theLedgerIsPure = coreOf(OURS + "stock\\.(Move|StockEvent)(\\$.*)?");
 
+  /**
+   * Charts may use the library that draws them, and nothing that knows where the numbers come from.
+   */
+  @ArchTest
+  static final ArchRule chartsAreDrawnFromRecords =
+      classes()
+          .that()
+          .resideInAPackage("..inventory.chart..")
+          .should()
+          .onlyDependOnClassesThat()
+          .resideInAnyPackage("java..", "org.jfree..", "..inventory.chart..");
+
   @ArchTest
   static final ArchRule theNeedIsPure =
       coreOf(OURS + "reservation\\.(Need|ReservationEvent)(\\$.*)?");

@@ -1,0 +1,69 @@
+package org.tapeline.inventory.chart;
+
+import static org.tapeline.inventory.chart.Bands.said;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Draws charts; the same records give the same picture. */
+public final class Charts {
+  private Charts() {}
+
+  public static Picture of(BandedBars chart) {
+    boolean marked = !chart.markSaid().isEmpty();
+    List<String> columns =
+        new ArrayList<>(List.of("", chart.valueSaid(), chart.bandSaid() + ", from", "to"));
+    if (marked) {
+      columns.add(chart.markSaid());
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (BandedBars.Bar bar : chart.bars()) {
+      List<String> row =
+          new ArrayList<>(
+              List.of(bar.label(), said(bar.value()), said(bar.low()), said(bar.high())));
+      if (marked) {
+        row.add(bar.mark().isPresent() ? said(bar.mark().getAsDouble()) : "");
+      }
+      rows.add(row);
+    }
+    return new Picture(
+        chart.title(),
+        chart.says(),
+        BarsDrawing.svg(chart, false),
+        BarsDrawing.svg(chart, true),
+        columns,
+        rows);
+  }
+
+  public static Picture of(BandedLines chart) {
+    List<List<String>> rows = new ArrayList<>();
+    for (BandedLines.Line line : chart.lines()) {
+      for (BandedLines.Point p : line.points()) {
+        rows.add(
+            List.of(
+                line.label(),
+                String.valueOf(p.step()),
+                said(p.value()),
+                said(p.low()),
+                said(p.high())));
+      }
+    }
+    return new Picture(
+        chart.title(),
+        chart.says(),
+        LinesDrawing.svg(chart, false),
+        LinesDrawing.svg(chart, true),
+        List.of("", chart.stepSaid(), chart.unit(), chart.bandSaid() + ", from", "to"),
+        rows);
+  }
+
+  public static Picture of(StockLevel chart) {
+    return new Picture(
+        chart.title(),
+        chart.says(),
+        LevelDrawing.svg(chart, false),
+        LevelDrawing.svg(chart, true),
+        List.of("Day", chart.unit()),
+        chart.days().stream().map(d -> List.of(d.day().toString(), said(d.pieces()))).toList());
+  }
+}
