@@ -51,7 +51,7 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule theNeedIsPure =
-      coreOf(OURS + "reservation\\.(Need|ReservationEvent)(\\$.*)?");
+      coreOf(OURS + "reservation\\.(Need|ReservationEvent|Candidate|SearchWeights)(\\$.*)?");
 
   /** The name of a place is that of a field or a depot, and stands apart in PlaceListed. */
   @ArchTest

@@ -89,6 +89,7 @@ public class HelmetDesk {
     for (HelmetEvent event : events) {
       state = Helmet.evolve(state, event);
       show(event, state);
+      countMarks(event);
     }
     for (HelmetEvent event : events) {
       tell(event, state, cause);
@@ -137,6 +138,15 @@ public class HelmetDesk {
           !state.holds().isEmpty(),
           state.says(),
           state.tag());
+    }
+  }
+
+  /** Reports of marks on the surface since it was last reconditioned: the search weighs them. */
+  private void countMarks(HelmetEvent event) {
+    if (event instanceof HelmetEvent.DamageReported e && e.severity().equals("cosmetic")) {
+      database.change("update helmet set marks = marks + 1 where tag = ?", e.tag());
+    } else if (event instanceof HelmetEvent.HelmetCameBack e) {
+      database.change("update helmet set marks = 0 where tag = ?", e.tag());
     }
   }
 

@@ -2,6 +2,7 @@ package org.tapeline.inventory.helmet;
 
 import io.quarkus.qute.TemplateExtension;
 import java.util.Locale;
+import java.util.UUID;
 
 /** How codes are said to people. */
 @TemplateExtension(namespace = "say")
@@ -31,5 +32,10 @@ public final class Words {
   public static String item(String item) {
     String[] words = item.split(":");
     return words.length == 3 ? "Helmet " + model(words[1]) + ", " + code(words[2]) : code(item);
+  }
+
+  /** The short form of an id, to be read out and searched for: its last eight characters. */
+  public static String shortly(UUID id) {
+    return id.toString().substring(28);
   }
 }

@@ -41,8 +41,8 @@ public class ReservationStore {
   void insert(UUID id, Cases.Open open, Search.Found found, Instant readyAt, Instant expiresAt) {
     database.change(
         "insert into reservation (id, refit_case, need_key, player, tag, item, from_place,"
-            + " to_place, ready_at, expires_at, status)"
-            + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'live')",
+            + " to_place, ready_at, expires_at, status, why)"
+            + " values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, 'live', ?)",
         id,
         open.refitCase(),
         open.need().key(),
@@ -52,7 +52,8 @@ public class ReservationStore {
         found.place(),
         open.field(),
         readyAt,
-        expiresAt);
+        expiresAt,
+        found.why());
   }
 
   Optional<Kept> liveOn(String tag) {

@@ -1,6 +1,8 @@
 package org.tapeline.inventory.reservation;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -9,38 +11,60 @@ import org.tapeline.inventory.database.Database;
 import org.tapeline.inventory.stock.StockDesk;
 
 /**
- * Finds the best replacement: at the field itself, then the shortest way, then the one that stays
- * certified longest. What is found is locked until the transaction ends; what others have locked is
- * passed over.
+ * Finds the best replacement: the helmet with the fewest minutes against it ({@link Candidate}),
+ * the part with the shortest way. What is found is locked until the transaction ends; what others
+ * have locked is passed over.
  */
 @ApplicationScoped
 public class Search {
+  /** {@link Candidate#score}, said to the database; a test holds the two together. */
+  private static final String AGAINST =
+      """
+      case when h.place = ? then 0 else ?::float8 + coalesce(t.minutes, ?::float8) end
+        + least(h.marks, ?) * ?::float8
+        + case when h.certified_until is null then ?::float8
+               else greatest(0, ? - (h.certified_until - ?::date)) * ?::float8 end
+      """;
+
   private static final String HELMET =
       """
-      select h.tag, h.place from helmet h
+      select h.tag, h.place, t.minutes, h.marks, h.certified_until from helmet h
         left join travel t on t.from_place = h.place and t.to_place = ?
        where h.model = ? and h.size = ? and h.state = 'available' and h.reserved_for is null
          and (h.certified_until is null or h.certified_until >= ?) and h.tag <> ?
-       order by h.place = ? desc, t.minutes nulls last, h.certified_until desc nulls last, h.tag
-       limit 1 for update of h skip locked
-      """;
+       order by\s
+      """
+          + AGAINST
+          + ", h.certified_until desc nulls last, h.tag limit 1 for update of h skip locked";
   private static final String PART_PLACES =
       """
-      select p.code from place p left join travel t on t.from_place = p.code and t.to_place = ?
-       where p.code <> ?
+      select p.code, t.minutes, there.pieces - coalesce(kept.pieces, 0) as free
+        from place p
+        join (select substr(account, 7) as place, sum(amount) as pieces from ledger_entry
+               where account like 'place:%' and item = ? group by 1) there on there.place = p.code
+        left join (select from_place, count(*) as pieces from reservation
+                    where status = 'live' and item = ? group by 1) kept on kept.from_place = p.code
+        left join travel t on t.from_place = p.code and t.to_place = ?
+       where p.code <> ? and there.pieces > coalesce(kept.pieces, 0)
        order by p.code = ? desc, t.minutes nulls last, p.code
       """;
 
   private final Database database;
   private final StockDesk stock;
+  private final SearchWeights weights;
 
-  Search(Database database, StockDesk stock) {
+  Search(Database database, StockDesk stock, SearchWeights weights) {
     this.database = database;
     this.stock = stock;
+    this.weights = weights;
   }
 
-  /** A helmet, or a part, and where it is. */
-  public record Found(Optional<String> tag, Optional<String> item, String place) {}
+  /**
+   * A helmet, or a part, and where it is.
+   *
+   * @param why it and no other, as a sentence
+   */
+  public record Found(Optional<String> tag, Optional<String> item, String place, String why) {}
 
   /**
    * @param not the tag of a helmet, or the code of a place, that will not do; may be empty
@@ -52,15 +76,25 @@ public class Search {
   private Optional<Found> helmet(
       Need need, UUID refitCase, String field, LocalDate today, String not) {
     Optional<Found> found =
-        database.first(
-            HELMET,
-            row -> new Found(Optional.of(row.getString(1)), Optional.empty(), row.getString(2)),
-            field,
-            need.model().orElseThrow(),
-            need.size().orElseThrow(),
-            today,
-            not,
-            field);
+        database
+            .first(
+                HELMET,
+                row -> candidate(row, field),
+                field,
+                need.model().orElseThrow(),
+                need.size().orElseThrow(),
+                today,
+                not,
+                field,
+                weights.elsewhere(),
+                weights.wayUnknown(),
+                weights.mostMarks(),
+                weights.perMark(),
+                weights.certificationUnknown(),
+                weights.daysEnough(),
+                today,
+                weights.perDayMissing())
+            .map(c -> found(c, today));
     found.ifPresent(
         f ->
             database.change(
@@ -70,13 +104,54 @@ public class Search {
     return found;
   }
 
+  private Found found(Candidate c, LocalDate today) {
+    return new Found(Optional.of(c.tag()), Optional.empty(), c.place(), c.why(weights, today));
+  }
+
+  private static Candidate candidate(ResultSet row, String field) throws SQLException {
+    return new Candidate(
+        row.getString("tag"),
+        row.getString("place"),
+        row.getString("place").equals(field),
+        Optional.ofNullable(row.getObject("minutes", Integer.class)),
+        row.getInt("marks"),
+        Optional.ofNullable(row.getObject("certified_until", LocalDate.class)));
+  }
+
+  /** A place with pieces of a part to spare. */
+  private record Spare(String place, Optional<Integer> minutes, int free) {
+    String why(boolean here) {
+      String whence =
+          here
+              ? "At the field already"
+              : "From "
+                  + place
+                  + minutes.map(m -> ", " + m + " minutes away").orElse(", the way not known");
+      return whence + ", " + free + " to spare there: the nearest place that had any.";
+    }
+  }
+
   private Optional<Found> part(Need need, String field, String not) {
     String item = need.item().orElseThrow();
-    List<String> places = database.list(PART_PLACES, row -> row.getString(1), field, not, field);
-    for (String place : places) {
-      database.lock("stock " + place + " " + item);
-      if (stock.pieces(place, item) > reserved(place, item)) {
-        return Optional.of(new Found(Optional.empty(), Optional.of(item), place));
+    List<Spare> places =
+        database.list(
+            PART_PLACES,
+            row ->
+                new Spare(
+                    row.getString("code"),
+                    Optional.ofNullable(row.getObject("minutes", Integer.class)),
+                    row.getInt("free")),
+            item,
+            item,
+            field,
+            not,
+            field);
+    for (Spare spare : places) {
+      // Others may have taken it since it was read; under the lock they cannot.
+      database.lock("stock " + spare.place() + " " + item);
+      if (stock.pieces(spare.place(), item) > reserved(spare.place(), item)) {
+        String why = spare.why(spare.place().equals(field));
+        return Optional.of(new Found(Optional.empty(), Optional.of(item), spare.place(), why));
       }
     }
     return Optional.empty();
