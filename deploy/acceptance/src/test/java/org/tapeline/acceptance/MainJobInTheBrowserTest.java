@@ -134,10 +134,18 @@ class MainJobInTheBrowserTest {
 
   private void aCrackTakesItOutOfUse(String tag) {
     fitter.navigate("/inventory/helmets/" + tag + "/damage");
-    fitter.getByLabel("Shell").first().check();
-    fitter.getByLabel("Crack").first().check();
+    choose("Shell");
+    choose("Cracked or broken");
     button(fitter, "Report damage").click();
-    assertThat(fitter.locator("main")).containsText("Out of use");
+    assertThat(fitter.locator("main")).containsText("out of use from now on");
+  }
+
+  private void choose(String words) {
+    fitter
+        .locator(".choices a")
+        .filter(new Locator.FilterOptions().setHasText(words))
+        .first()
+        .click();
   }
 
   private void openTheFitCheck() {

@@ -100,7 +100,10 @@ class PagesTest {
     pages.put("protocol", "/fitting/protocol");
     pages.put("helmets", "/inventory/helmets");
     pages.put("helmet", "/inventory/helmets/" + tag);
-    pages.put("damage", "/inventory/helmets/" + tag + "/damage");
+    pages.put("damage-start", "/inventory/damage");
+    pages.put("damage-where", "/inventory/helmets/" + tag + "/damage");
+    pages.put("damage-what", "/inventory/helmets/" + tag + "/damage?where=shell");
+    pages.put("damage-check", "/inventory/helmets/" + tag + "/damage?where=shell&what=crack");
     pages.put("stock", "/inventory/stock");
     pages.put("restock", "/inventory/restock");
     pages.put("import-stock", "/inventory/import");
