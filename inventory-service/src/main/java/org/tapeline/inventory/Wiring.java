@@ -46,6 +46,7 @@ public class Wiring {
         .with("replacement-missing", 1, ReservationEvent.ReplacementMissing.class)
         .with("reservation-released", 1, ReservationEvent.ReservationReleased.class)
         .with("part-used", 1, StockEvent.PartUsed.class)
+        .with("part-moved", 1, StockEvent.PartMoved.class)
         .with("stock-counted", 1, StockEvent.StockCounted.class)
         .with("restock-requested", 1, RestockEvent.RestockRequested.class)
         .with("restock-picked", 1, RestockEvent.RestockPicked.class)

@@ -65,6 +65,7 @@ final class TellsNobody {
             INVENTORY + "replacement-reserved.v1",
             INVENTORY + "replacement-missing.v1",
             INVENTORY + "reservation-released.v1",
+            INVENTORY + "part-moved.v1",
             INVENTORY + "part-used.v1",
             INVENTORY + "stock-counted.v1",
             INVENTORY + "restock-picked.v1",

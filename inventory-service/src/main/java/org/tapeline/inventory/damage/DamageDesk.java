@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.helmet.HelmetCommand.ReportDamage;
 import org.tapeline.inventory.helmet.HelmetDesk;
@@ -59,7 +60,13 @@ public class DamageDesk {
           helmets.run(
               tag,
               new ReportDamage(
-                  id, said.where(), said.what(), structural, caller.id(), clock.instant()),
+                  id,
+                  said.where(),
+                  said.what(),
+                  structural,
+                  Optional.of(rules.version()),
+                  caller.id(),
+                  clock.instant()),
               Cause.command(id));
           String severity = structural ? "structural" : "cosmetic";
           String state = helmets.load(tag).helmet().says();

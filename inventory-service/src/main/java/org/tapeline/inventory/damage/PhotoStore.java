@@ -1,15 +1,23 @@
 package org.tapeline.inventory.damage;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Named;
 import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.database.Database;
 
 /** The table of photos. */
+@Named("damagePhotos")
 @ApplicationScoped
 public class PhotoStore {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("MMM d, uuuu", Locale.US);
+
   private final Database database;
 
   PhotoStore(Database database) {
@@ -24,6 +32,11 @@ public class PhotoStore {
   public record Known(UUID report, String tag, Instant storedAt, String deletedBy) {
     public boolean isThere() {
       return deletedBy.isEmpty();
+    }
+
+    /** The day on which it was sent, by UTC. */
+    public String day() {
+      return DAY.format(storedAt.atZone(ZoneOffset.UTC));
     }
   }
 

@@ -35,17 +35,42 @@ public sealed interface HelmetCommand {
   /** Bring it to another place. */
   record Move(String to, Instant at) implements HelmetCommand {}
 
-  /** Note damage. */
+  /** Note damage; {@code rulesVersion} says which rule table judged it, where one did. */
   record ReportDamage(
-      UUID report, String where, String what, boolean structural, String by, Instant at)
-      implements HelmetCommand {}
+      UUID report,
+      String where,
+      String what,
+      boolean structural,
+      Optional<Integer> rulesVersion,
+      String by,
+      Instant at)
+      implements HelmetCommand {
+
+    /** Without a rule table. */
+    public ReportDamage(
+        UUID report, String where, String what, boolean structural, String by, Instant at) {
+      this(report, where, what, structural, Optional.empty(), by, at);
+    }
+  }
 
   /** Take it out of use until somebody has looked at it; nothing has been seen on it yet. */
   record SetAside(Instant at) implements HelmetCommand {}
 
-  /** Say what an inspection found. */
-  record Inspect(boolean backToStock, List<String> findings, String by, Instant at)
-      implements HelmetCommand {}
+  /** Say what an inspection found, which parts were put on, and by which findings it was judged. */
+  record Inspect(
+      boolean backToStock,
+      List<String> findings,
+      List<String> parts,
+      Optional<Integer> rulesVersion,
+      String by,
+      Instant at)
+      implements HelmetCommand {
+
+    /** Without parts. */
+    public Inspect(boolean backToStock, List<String> findings, String by, Instant at) {
+      this(backToStock, findings, List.of(), Optional.empty(), by, at);
+    }
+  }
 
   /** Nobody may wear it until the hold is lifted. */
   record Hold(UUID hold, Instant at) implements HelmetCommand {}

@@ -57,6 +57,7 @@ public sealed interface HelmetEvent {
       String severity,
       Optional<UUID> player,
       String place,
+      Optional<Integer> rulesVersion,
       String by,
       Instant at)
       implements HelmetEvent {}
@@ -69,15 +70,23 @@ public sealed interface HelmetEvent {
    * It was looked at.
    *
    * @param state where it stands when it goes back to stock: available, or held
+   * @param parts what was put on
+   * @param rulesVersion the findings by which it was decided; empty in old ones
    */
   record HelmetInspected(
       String tag,
       String outcome,
       List<String> findings,
       Optional<String> state,
+      List<String> parts,
+      Optional<Integer> rulesVersion,
       String by,
       Instant at)
-      implements HelmetEvent {}
+      implements HelmetEvent {
+    public HelmetInspected {
+      parts = parts == null ? List.of() : parts;
+    }
+  }
 
   /**
    * A hold is on it.

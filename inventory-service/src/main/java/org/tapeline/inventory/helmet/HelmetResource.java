@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.UUID;
 import org.tapeline.inventory.helmet.HelmetViews.Filter;
 import org.tapeline.inventory.helmet.HelmetViews.View;
-import org.tapeline.inventory.helmet.HelmetWork.Inspection;
 import org.tapeline.inventory.helmet.HelmetWork.To;
 import org.tapeline.inventory.helmet.HelmetWork.Why;
 import org.tapeline.journal.quarkus.http.Answers;
@@ -72,16 +71,6 @@ public class HelmetResource {
       @PathParam("tag") String tag, @HeaderParam(CommandId.HEADER) String commandId, To to) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, work.giveBack(access.see(tag).tag(), to, id));
-  }
-
-  @POST
-  @Path("/{tag}/inspection")
-  public Response inspect(
-      @PathParam("tag") String tag,
-      @HeaderParam(CommandId.HEADER) String commandId,
-      Inspection found) {
-    UUID id = CommandId.of(commandId);
-    return Answers.of(id, work.inspect(access.see(tag).tag(), found, id));
   }
 
   @POST

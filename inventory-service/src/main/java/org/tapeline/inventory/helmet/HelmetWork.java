@@ -2,9 +2,7 @@ package org.tapeline.inventory.helmet;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
-import java.util.List;
 import java.util.UUID;
-import org.tapeline.inventory.helmet.HelmetCommand.Inspect;
 import org.tapeline.inventory.helmet.HelmetCommand.Move;
 import org.tapeline.inventory.helmet.HelmetCommand.Retire;
 import org.tapeline.inventory.helmet.HelmetCommand.Return;
@@ -12,7 +10,6 @@ import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
-import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** What people do with a helmet, each as one command. */
@@ -21,22 +18,17 @@ public class HelmetWork {
   private final HelmetDesk desk;
   private final Places places;
   private final CommandLog commands;
-  private final Caller caller;
   private final Clock clock;
 
-  HelmetWork(HelmetDesk desk, Places places, CommandLog commands, Caller caller, Clock clock) {
+  HelmetWork(HelmetDesk desk, Places places, CommandLog commands, Clock clock) {
     this.desk = desk;
     this.places = places;
     this.commands = commands;
-    this.caller = caller;
     this.clock = clock;
   }
 
   /** Where to. */
   public record To(String place) {}
-
-  /** What an inspection found; the findings are codes. */
-  public record Inspection(String outcome, List<String> findings) {}
 
   /** Why it is retired: age, lost or other. */
   public record Why(String why) {}
@@ -58,28 +50,6 @@ public class HelmetWork {
           "why", "Say why.", new Problem.FieldError("why", "Write age, lost or other."));
     }
     return does("retire", tag, why, new Retire(why.why(), clock.instant()), id);
-  }
-
-  Answer inspect(String tag, Inspection found, UUID id) {
-    if (found == null
-        || found.outcome() == null
-        || !List.of("back-to-stock", "retire").contains(found.outcome())) {
-      throw Problem.badRequest(
-          "outcome",
-          "Say what follows.",
-          new Problem.FieldError("outcome", "Write back-to-stock or retire."));
-    }
-    List<String> findings = found.findings() == null ? List.of() : found.findings();
-    if (!findings.stream().allMatch(f -> f.matches("[a-z0-9][a-z0-9-]{0,59}"))) {
-      throw Problem.badRequest(
-          "findings",
-          "Findings are codes.",
-          new Problem.FieldError("findings", "Use codes such as paint-only."));
-    }
-    Inspect command =
-        new Inspect(
-            found.outcome().equals("back-to-stock"), findings, caller.id(), clock.instant());
-    return does("inspect", tag, found, command, id);
   }
 
   private String place(To to) {

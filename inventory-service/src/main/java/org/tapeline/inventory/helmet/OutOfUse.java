@@ -40,6 +40,7 @@ final class OutOfUse {
             c.structural() ? "structural" : "cosmetic",
             helmet.holder(),
             helmet.place(),
+            c.rulesVersion(),
             c.by(),
             c.at());
     return c.structural() && helmet.state() != State.QUARANTINED
@@ -68,6 +69,8 @@ final class OutOfUse {
             c.backToStock() ? "back-to-stock" : "retire",
             List.copyOf(c.findings()),
             Optional.of(helmet.backInStock().says()).filter(state -> c.backToStock()),
+            List.copyOf(c.parts()),
+            c.rulesVersion(),
             c.by(),
             c.at());
     return c.backToStock()

@@ -11,6 +11,8 @@ import org.tapeline.journal.Cause;
 /** A part that was kept for one player and fitted to another is searched anew. */
 @ApplicationScoped
 public class WhenPartsAreUsedThenSearchAgain implements StockWatch {
+  private static final UUID NOBODY = new UUID(0, 0);
+
   private final Reservations reservations;
   private final ReservationStore store;
   private final StockDesk stock;
@@ -26,11 +28,20 @@ public class WhenPartsAreUsedThenSearchAgain implements StockWatch {
   public void used(String place, String item, UUID player, Cause cause) {
     List<Kept> others = store.keptForOthers(place, item, player);
     int left = Math.max(0, stock.pieces(place, item));
-    others.stream().skip(left).forEach(kept -> searchAgain(kept, cause));
+    others.stream().skip(left).forEach(kept -> searchAgain(kept, "fitted", cause));
   }
 
-  private void searchAgain(Kept kept, Cause cause) {
-    reservations.release(kept, "fitted", cause);
+  /** Where fewer are left than are kept, what is kept too much is searched anew; then who waits. */
+  @Override
+  public void changed(String place, String item, Cause cause) {
+    List<Kept> kept = store.keptForOthers(place, item, NOBODY);
+    int left = Math.max(0, stock.pieces(place, item));
+    kept.stream().skip(left).forEach(k -> searchAgain(k, "recounted", cause));
+    reservations.serve(item, cause);
+  }
+
+  private void searchAgain(Kept kept, String why, Cause cause) {
+    reservations.release(kept, why, cause);
     reservations.reserveOrRequest(kept.refitCase(), "", cause);
   }
 }

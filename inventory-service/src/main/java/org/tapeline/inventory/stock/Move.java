@@ -2,6 +2,7 @@ package org.tapeline.inventory.stock;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Parts that go from one account to another: what one gives the other gets, so that the sum over
@@ -11,6 +12,8 @@ import java.util.List;
  * @param quantity pieces, not 0; less than 0 goes the other way
  */
 public record Move(String from, String to, String item, String model, int quantity) {
+  private static final String PLACE = "place:";
+  private static final String OUTSIDE = "outside:";
 
   public Move {
     if (quantity == 0 || from.equals(to)) {
@@ -29,10 +32,22 @@ public record Move(String from, String to, String item, String model, int quanti
   }
 
   public static String place(String code) {
-    return "place:" + code;
+    return PLACE + code;
   }
 
   public static String outside(String what) {
-    return "outside:" + what;
+    return OUTSIDE + what;
+  }
+
+  /** The place of an account; empty for one outside. */
+  public static Optional<String> placeOf(String account) {
+    return account.startsWith(PLACE)
+        ? Optional.of(account.substring(PLACE.length()))
+        : Optional.empty();
+  }
+
+  /** How an account is said to people: a place by its code, one outside by its word. */
+  public static String said(String account) {
+    return placeOf(account).orElseGet(() -> account.substring(OUTSIDE.length()).replace('-', ' '));
   }
 }

@@ -3,6 +3,7 @@ package org.tapeline.inventory.stock;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.HashSet;
 import java.util.Set;
+import org.tapeline.inventory.compat.CompatibilityTable;
 import org.tapeline.inventory.csv.CsvFile;
 import org.tapeline.inventory.csv.ImportAnswer;
 import org.tapeline.inventory.csv.Rows;
@@ -16,10 +17,12 @@ public class PartImport {
   private static final String CODE = "[a-z0-9][a-z0-9-]{0,59}";
   private final StockDesk stock;
   private final Places places;
+  private final CompatibilityTable compatibility;
 
-  PartImport(StockDesk stock, Places places) {
+  PartImport(StockDesk stock, Places places, CompatibilityTable compatibility) {
     this.stock = stock;
     this.places = places;
+    this.compatibility = compatibility;
   }
 
   /**
@@ -36,12 +39,18 @@ public class PartImport {
       }
       String item = row.matching("item", CODE, "Give the part's code, such as jaw-pad-15mm.");
       String model = row.matching("model", "|" + CODE, "Give the model's code, or leave it empty.");
+      if (!model.isEmpty() && row.good() && !compatibility.inForce().fits(item, model)) {
+        row.wrong(
+            "model",
+            "The compatibility table does not list this part for this model. Correct the model,"
+                + " or have the table changed first.");
+      }
       int quantity = row.whole("quantity", 0, 1_000_000);
       if (!seen.add(place + " " + item + " " + model)) {
         row.wrong("item", "This part stands in the file twice for this place.");
       }
       if (row.good()) {
-        tally.taken(stock.count(place, item, model, quantity, "opening-stock", by, cause));
+        tally.taken(stock.open(place, item, model, quantity, by, cause));
       } else {
         tally.rejected(row);
       }

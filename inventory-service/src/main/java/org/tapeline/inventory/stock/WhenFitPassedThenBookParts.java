@@ -1,6 +1,7 @@
 package org.tapeline.inventory.stock;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.UUID;
@@ -13,14 +14,23 @@ import org.tapeline.journal.Subscription;
 public class WhenFitPassedThenBookParts {
   private final StockDesk stock;
   private final StockWatch watch;
+  private final PartChecks checks;
 
-  WhenFitPassedThenBookParts(StockDesk stock, StockWatch watch) {
+  WhenFitPassedThenBookParts(StockDesk stock, StockWatch watch, PartChecks checks) {
     this.stock = stock;
     this.watch = watch;
+    this.checks = checks;
   }
 
   /** What is read of fitting's {@code fit-passed}. */
-  record FitPassed(UUID session, UUID player, String field, String model, List<String> parts) {}
+  record FitPassed(
+      UUID session,
+      UUID player,
+      String field,
+      String tag,
+      String model,
+      List<String> parts,
+      Instant at) {}
 
   public void declareOn(Subscription subscription) {
     subscription.on("org.tapeline.fitting.fit-passed.v1", FitPassed.class, this::passed);
@@ -31,6 +41,7 @@ public class WhenFitPassedThenBookParts {
       stock.use(d.field(), d.parts().get(i), d.model(), d.session(), i, Cause.of(event, "parts"));
     }
     for (String item : new TreeSet<>(d.parts())) {
+      checks.look(d.session(), d.field(), item, d.tag(), d.model(), d.at());
       watch.used(d.field(), item, d.player(), Cause.of(event, "used"));
     }
   }

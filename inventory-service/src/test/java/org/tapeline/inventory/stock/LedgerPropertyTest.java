@@ -17,11 +17,38 @@ class LedgerPropertyTest {
 
   @Property
   void theSumOfAllAccountsIsZero(@ForAll("moves") List<Move> moves) {
+    Balances balances = new Balances();
+    moves.forEach(balances::book);
     Map<String, Integer> sums = new HashMap<>();
-    for (Move move : moves) {
-      move.entries().forEach(e -> sums.merge(e.item() + "/" + e.model(), e.amount(), Integer::sum));
-    }
+    balances
+        .lines()
+        .forEach((key, n) -> sums.merge(key.item() + "/" + key.model(), n, Integer::sum));
     assertThat(sums.values()).allMatch(sum -> sum == 0);
+  }
+
+  @Property
+  void aMoveAndTheSameBackChangeNothing(@ForAll("moves") List<Move> moves) {
+    Balances there = new Balances();
+    moves.forEach(there::book);
+    for (Move m : moves.reversed()) {
+      there.book(new Move(m.to(), m.from(), m.item(), m.model(), m.quantity()));
+    }
+    assertThat(there.lines()).isEmpty();
+  }
+
+  @Property
+  void theShelfIsWhatTheMovesLeftThere(@ForAll("moves") List<Move> moves) {
+    Balances balances = new Balances();
+    moves.forEach(balances::book);
+    int sum =
+        moves.stream()
+            .flatMap(m -> m.entries().stream())
+            .filter(e -> e.account().equals("place:A") && e.item().equals("valve"))
+            .mapToInt(Move.Entry::amount)
+            .sum();
+    assertThat(balances.on("place:A", "valve")).isEqualTo(sum);
+    int onShelf = balances.shelf("A", "valve").pieces().values().stream().mapToInt(n -> n).sum();
+    assertThat(onShelf).isEqualTo(sum);
   }
 
   @Provide

@@ -67,6 +67,7 @@ public class UsableHelmets {
             OF + "helmet-sent-out.v1",
             OF + "helmet-returned.v1",
             OF + "issue-refused.v1",
+            OF + "part-moved.v1",
             OF + "part-used.v1",
             OF + "place-listed.v1",
             OF + "replacement-missing.v1",
