@@ -53,6 +53,14 @@ class ArchitectureTest {
   static final ArchRule theNeedIsPure =
       coreOf(OURS + "reservation\\.(Need|ReservationEvent|Candidate|SearchWeights)(\\$.*)?");
 
+  @ArchTest
+  static final ArchRule theAllocationIsPure =
+      coreOf(
+          OURS
+              + "allocation\\.(FlowNetwork|FlowSolver|OptimalityProof|Kind|Seeker|FreeHelmet|Ways"
+              + "|AllocationPolicy|Situation|Grouping|AllocationNetwork|Allocation|Allotment)"
+              + "(\\$.*)?");
+
   /** The name of a place is that of a field or a depot, and stands apart in PlaceListed. */
   @ArchTest
   static final ArchRule noEventCanHoldPersonalData =
