@@ -93,6 +93,8 @@ public class Wiring {
     refusals.declareOn(all);
     return all.ignoring(
         "org.tapeline.inventory.helmet-ordered.v1",
+        "org.tapeline.inventory.plan-committed.v1",
+        "org.tapeline.inventory.plan-released.v1",
         "org.tapeline.inventory.restock-picked.v1",
         "org.tapeline.inventory.restock-shipped.v1",
         "org.tapeline.inventory.restock-cancelled.v1");

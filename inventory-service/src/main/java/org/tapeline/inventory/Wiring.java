@@ -3,6 +3,7 @@ package org.tapeline.inventory;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import org.tapeline.inventory.advice.AdvisedSizes;
+import org.tapeline.inventory.allocation.PlanEvent;
 import org.tapeline.inventory.forecast.SizeForecasts;
 import org.tapeline.inventory.helmet.HelmetEvent;
 import org.tapeline.inventory.helmet.WhenConcussionSuspectedThenSetAside;
@@ -48,6 +49,8 @@ public class Wiring {
         .with("part-used", 1, StockEvent.PartUsed.class)
         .with("part-moved", 1, StockEvent.PartMoved.class)
         .with("stock-counted", 1, StockEvent.StockCounted.class)
+        .with("plan-committed", 1, PlanEvent.PlanCommitted.class)
+        .with("plan-released", 1, PlanEvent.PlanReleased.class)
         .with("restock-requested", 1, RestockEvent.RestockRequested.class)
         .with("restock-picked", 1, RestockEvent.RestockPicked.class)
         .with("restock-shipped", 1, RestockEvent.RestockShipped.class)

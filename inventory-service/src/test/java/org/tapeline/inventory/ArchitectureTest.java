@@ -58,8 +58,9 @@ class ArchitectureTest {
       coreOf(
           OURS
               + "allocation\\.(FlowNetwork|FlowSolver|OptimalityProof|Kind|Seeker|FreeHelmet|Ways"
-              + "|AllocationPolicy|Situation|Grouping|AllocationNetwork|Allocation|Allotment)"
-              + "(\\$.*)?");
+              + "|AllocationPolicy|Situation|Grouping|AllocationNetwork|Allocation|Allotment"
+              + "|Accepts|Plan|PlanWish|PlanEvent|Reason|Reasons)(\\$.*)?",
+          OURS + "helmet\\.Words");
 
   /** The name of a place is that of a field or a depot, and stands apart in PlaceListed. */
   @ArchTest

@@ -67,6 +67,8 @@ final class TellsNobody {
             INVENTORY + "reservation-released.v1",
             INVENTORY + "part-moved.v1",
             INVENTORY + "part-used.v1",
+            INVENTORY + "plan-committed.v1",
+            INVENTORY + "plan-released.v1",
             INVENTORY + "stock-counted.v1",
             INVENTORY + "restock-picked.v1",
             INVENTORY + "restock-shipped.v1",

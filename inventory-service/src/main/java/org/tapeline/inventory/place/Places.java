@@ -6,6 +6,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.tapeline.inventory.database.Database;
@@ -51,6 +52,15 @@ public class Places {
   /** The place's time zone; UTC for a place that is not known. */
   public ZoneId zone(String code) {
     return find(code).map(p -> ZoneId.of(p.zone())).orElse(ZoneOffset.UTC);
+  }
+
+  /** The time zone of the first depot, else of the first place: that of the people at a desk. */
+  public ZoneId officeZone() {
+    return all().stream()
+        .sorted(Comparator.comparing((Place p) -> p.kind().equals("field")))
+        .findFirst()
+        .map(p -> ZoneId.of(p.zone()))
+        .orElse(ZoneOffset.UTC);
   }
 
   /** Whether it changed anything. */

@@ -31,10 +31,9 @@ public class ReservationStore {
       String fromPlace) {
 
     boolean travelsBy(Restock transfer) {
-      return needKey.equals(transfer.item())
-          && (tag.isPresent()
-              ? tag.equals(transfer.tag())
-              : transfer.fromPlace().equals(Optional.of(fromPlace)));
+      return tag.isPresent()
+          ? tag.equals(transfer.tag())
+          : needKey.equals(transfer.item()) && transfer.fromPlace().equals(Optional.of(fromPlace));
     }
   }
 

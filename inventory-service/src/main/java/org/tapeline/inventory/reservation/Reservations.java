@@ -34,6 +34,7 @@ import org.tapeline.journal.UuidV7;
 public class Reservations {
   private final Cases cases;
   private final Search search;
+  private final PlannedHelmets planned;
   private final ReservationStore store;
   private final RestockDesk restock;
   private final RestockPolicy policy;
@@ -45,6 +46,7 @@ public class Reservations {
   Reservations(
       Cases cases,
       Search search,
+      PlannedHelmets planned,
       ReservationStore store,
       RestockDesk restock,
       RestockPolicy policy,
@@ -54,6 +56,7 @@ public class Reservations {
       @ConfigProperty(name = "tapeline.reservation.kept-for") Duration keptFor) {
     this.cases = cases;
     this.search = search;
+    this.planned = planned;
     this.store = store;
     this.restock = restock;
     this.policy = policy;
@@ -78,7 +81,8 @@ public class Reservations {
 
   private void request(List<Open> missing, Cause cause) {
     Open first = missing.getFirst();
-    List<Restock> requests = missing.stream().map(m -> restock.request(wanted(m), cause)).toList();
+    List<Restock> requests =
+        missing.stream().map(m -> restock.request(wanted(m, m.need()), cause)).toList();
     Instant expected =
         requests.stream().map(Restock::expectedAt).max(Comparator.naturalOrder()).orElseThrow();
     append(
@@ -92,12 +96,18 @@ public class Reservations {
         cause.step("missing-" + first.need().key()));
   }
 
-  private static Wanted wanted(Open open) {
-    Need need = open.need();
-    Optional<String> model = need.ofHelmet() ? need.model() : Optional.empty();
-    Optional<String> size = need.ofHelmet() ? need.size() : Optional.empty();
+  /** What waits is what the case needs; what is brought may be of another model or size. */
+  private static Wanted wanted(Open open, Need what) {
+    Optional<String> model = what.ofHelmet() ? what.model() : Optional.empty();
+    Optional<String> size = what.ofHelmet() ? what.size() : Optional.empty();
     return new Wanted(
-        open.field(), need.key(), model, size, new Waits(open.refitCase(), need.key()));
+        open.field(), what.key(), model, size, new Waits(open.refitCase(), open.need().key()));
+  }
+
+  /** Gives the case what is planned for its player, or the best helmet there is. */
+  public void serveHelmets(UUID refitCase, Cause cause) {
+    serve(
+        cases.waitingOf(refitCase).stream().filter(open -> open.need().ofHelmet()).toList(), cause);
   }
 
   /** Serves who waits for it, as far as there is something: the urgent first, then the oldest. */
@@ -116,9 +126,11 @@ public class Reservations {
   private boolean reserve(Open open, String not, Cause cause) {
     Instant now = clock.instant();
     ZoneId zone = places.zone(open.field());
+    LocalDate today = LocalDate.ofInstant(now, zone);
     Optional<Found> best =
-        search.best(
-            open.need(), open.refitCase(), open.field(), LocalDate.ofInstant(now, zone), not);
+        planned
+            .take(open, today, not)
+            .or(() -> search.best(open.need(), open.refitCase(), open.field(), today, not));
     best.ifPresent(found -> keep(open, found, now, zone, cause));
     return best.isPresent();
   }
@@ -144,7 +156,8 @@ public class Reservations {
             expiresAt),
         cause.step("reserve-" + key));
     if (!here) {
-      restock.transfer(wanted(open), found.place(), found.tag(), readyAt, cause);
+      Need what = found.tag().map(planned::kindOf).orElse(open.need());
+      restock.transfer(wanted(open, what), found.place(), found.tag(), readyAt, cause);
     }
   }
 

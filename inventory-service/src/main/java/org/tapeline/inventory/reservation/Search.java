@@ -31,6 +31,7 @@ public class Search {
       select h.tag, h.place, t.minutes, h.marks, h.certified_until from helmet h
         left join travel t on t.from_place = h.place and t.to_place = ?
        where h.model = ? and h.size = ? and h.state = 'available' and h.reserved_for is null
+         and h.planned_for is null
          and (h.certified_until is null or h.certified_until >= ?) and h.tag <> ?
        order by\s
       """

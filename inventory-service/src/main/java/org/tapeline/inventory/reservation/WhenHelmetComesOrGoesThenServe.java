@@ -13,17 +13,23 @@ import org.tapeline.journal.Cause;
 public class WhenHelmetComesOrGoesThenServe implements HelmetWatch {
   private final Reservations reservations;
   private final ReservationStore store;
+  private final PlannedHelmets planned;
   private final Database database;
 
   WhenHelmetComesOrGoesThenServe(
-      Reservations reservations, ReservationStore store, Database database) {
+      Reservations reservations,
+      ReservationStore store,
+      PlannedHelmets planned,
+      Database database) {
     this.reservations = reservations;
     this.store = store;
+    this.planned = planned;
     this.database = database;
   }
 
   @Override
   public void taken(String tag, String why, Cause cause) {
+    planned.forget(tag);
     Optional<Kept> live = store.liveOn(tag);
     if (live.isEmpty()) {
       return;

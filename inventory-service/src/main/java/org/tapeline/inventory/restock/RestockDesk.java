@@ -119,9 +119,44 @@ public class RestockDesk {
     return merged;
   }
 
-  /** Asks to bring a helmet or a part from one of our places to another. */
+  /** A helmet that is to be at another of our places, though no case waits for it. */
+  public record Bring(
+      String item, String model, String size, String tag, String from, String to, Instant by) {}
+
+  /** Asks to bring a helmet; nothing when it is on its way already. */
+  public void bring(Bring bring, Cause cause) {
+    if (store.travelling(bring.tag(), bring.to()).isPresent()) {
+      return;
+    }
+    String name = "bring/" + bring.tag();
+    Restock made =
+        new Restock(
+            DerivedId.from(cause.id(), name),
+            Kind.TRANSFER,
+            bring.to(),
+            Optional.of(bring.from()),
+            bring.item(),
+            Optional.of(bring.model()),
+            Optional.of(bring.size()),
+            Optional.of(bring.tag()),
+            1,
+            State.REQUESTED,
+            bring.by());
+    store.save(made, clock.instant());
+    sayRequested(made, cause.step(name));
+  }
+
+  /**
+   * Asks to bring a helmet or a part from one of our places to another. A helmet that is on its way
+   * there already is not asked for twice.
+   */
   public Restock transfer(
       Wanted wanted, String fromPlace, Optional<String> tag, Instant expected, Cause cause) {
+    Optional<Restock> coming = tag.flatMap(t -> store.travelling(t, wanted.place()));
+    if (coming.isPresent()) {
+      store.addCause(coming.get().request(), wanted.cause());
+      return coming.get();
+    }
     String name = "transfer/" + wanted.cause().refitCase() + "/" + tag.orElse(wanted.item());
     Restock made =
         new Restock(

@@ -75,6 +75,16 @@ public class RestockStore {
         cause.needKey());
   }
 
+  /** The transfer that brings that helmet to that place. */
+  Optional<Restock> travelling(String tag, String place) {
+    return database.first(
+        "select * from restock where kind = 'transfer' and tag = ? and place = ?"
+            + " and state in ('requested', 'picked', 'shipped') order by request for update",
+        RestockStore::read,
+        tag,
+        place);
+  }
+
   List<Restock> requestedFor(UUID refitCase, String needKey) {
     return database.list(
         "select r.* from restock r join restock_cause c on c.request = r.request"

@@ -69,6 +69,8 @@ public class UsableHelmets {
             OF + "issue-refused.v1",
             OF + "part-moved.v1",
             OF + "part-used.v1",
+            OF + "plan-committed.v1",
+            OF + "plan-released.v1",
             OF + "place-listed.v1",
             OF + "replacement-missing.v1",
             OF + "replacement-reserved.v1",
