@@ -50,6 +50,14 @@ class ArchitectureTest {
           .resideInAnyPackage("java..", "org.jfree..", "..inventory.chart..");
 
   @ArchTest
+  static final ArchRule theDemandIsPure =
+      coreOf(
+          OURS
+              + "demand\\.(DemandCount|DemandRate|LeadTime|Horizon|StockLevels|SeasonStock"
+              + "|EconomicLot|Budget)(\\$.*)?",
+          "org\\.apache\\.commons\\.statistics\\..*");
+
+  @ArchTest
   static final ArchRule theNeedIsPure =
       coreOf(OURS + "reservation\\.(Need|ReservationEvent|Candidate|SearchWeights)(\\$.*)?");
 

@@ -1,0 +1,125 @@
+package org.tapeline.inventory.demand;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+
+/**
+ * How many pieces may be asked for, with the chance of each number. The mean is exact; of the tail
+ * less than one in a thousand million is left out.
+ */
+public final class DemandCount {
+  private static final double LEFT_OUT = 1e-9;
+  private static final int MOST = 200_000;
+
+  private final double mean;
+  private final double[] atMost;
+  private final double[] left;
+
+  private DemandCount(double[] chances, double mean) {
+    this.mean = mean;
+    this.atMost = new double[chances.length];
+    this.left = new double[chances.length + 1];
+    double sum = 0;
+    for (int k = 0; k < chances.length; k++) {
+      sum += chances[k];
+      atMost[k] = sum;
+      left[k + 1] = left[k] + sum;
+    }
+  }
+
+  /**
+   * Poisson demand whose rate is uncertain by a gamma distribution.
+   *
+   * @param shape of the gamma distribution, above 0
+   * @param mean pieces, 0 or more
+   */
+  public static DemandCount negativeBinomial(double shape, double mean) {
+    double ratio = Math.log(mean / (shape + mean));
+    return of(
+        mean,
+        shape * Math.log(shape / (shape + mean)),
+        k -> ratio + Math.log((k + shape) / (k + 1)));
+  }
+
+  /**
+   * Poisson demand of a known rate.
+   *
+   * @param mean pieces, 0 or more
+   */
+  public static DemandCount poisson(double mean) {
+    return of(mean, -mean, k -> Math.log(mean / (k + 1)));
+  }
+
+  /** From chances that sum to 1, of 0, 1, 2 ... pieces. */
+  static DemandCount ofChances(double[] chances) {
+    double mean = 0;
+    for (int k = 0; k < chances.length; k++) {
+      mean += k * chances[k];
+    }
+    return new DemandCount(chances, mean);
+  }
+
+  /** Logarithms, since the chance of none is too small for a double when much is asked for. */
+  private static DemandCount of(double mean, double logNone, IntToDoubleFunction logStep) {
+    if (!(mean > 0)) {
+      return new DemandCount(new double[] {1}, 0);
+    }
+    List<Double> chances = new ArrayList<>();
+    double log = logNone;
+    double sum = 0;
+    for (int k = 0; sum < 1 - LEFT_OUT && k < MOST; k++) {
+      double chance = Math.exp(log);
+      if (k > mean && chance < LEFT_OUT * LEFT_OUT) {
+        break;
+      }
+      chances.add(chance);
+      sum += chance;
+      log += logStep.applyAsDouble(k);
+    }
+    return new DemandCount(chances.stream().mapToDouble(Double::doubleValue).toArray(), mean);
+  }
+
+  /** One of them, each with the same chance. */
+  public static DemandCount mixed(List<DemandCount> several) {
+    int most = several.stream().mapToInt(d -> d.atMost.length).max().orElseThrow();
+    double[] chances = new double[most];
+    for (DemandCount one : several) {
+      for (int k = 0; k < one.atMost.length; k++) {
+        chances[k] += (one.atMost(k) - one.atMost(k - 1)) / several.size();
+      }
+    }
+    return new DemandCount(
+        chances, several.stream().mapToDouble(d -> d.mean).average().orElseThrow());
+  }
+
+  public double mean() {
+    return mean;
+  }
+
+  /** The chance of this number or fewer. */
+  public double atMost(int pieces) {
+    if (pieces < 0) {
+      return 0;
+    }
+    return pieces < atMost.length ? atMost[pieces] : 1;
+  }
+
+  /** The smallest number that is reached or not exceeded with at least this chance. */
+  public int quantile(double chance) {
+    int k = 0;
+    while (k < atMost.length - 1 && atMost[k] < chance) {
+      k++;
+    }
+    return k;
+  }
+
+  /** How many pieces are expected to be missing when so many are there; less than 0 are owed. */
+  public double expectedShort(int there) {
+    if (there <= 0) {
+      return mean - there;
+    }
+    int known = Math.min(there, atMost.length);
+    return Math.max(0, mean - there + left[known] + (there - known));
+  }
+}
