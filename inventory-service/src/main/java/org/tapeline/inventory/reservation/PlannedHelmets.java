@@ -19,6 +19,9 @@ public class PlannedHelmets {
          for update of h
       """;
 
+  private static final String BY_PLAN =
+      "Kept for this player by a plan that looked at many players and helmets together.";
+
   private final Database database;
 
   PlannedHelmets(Database database) {
@@ -31,13 +34,17 @@ public class PlannedHelmets {
         open.need().ofHelmet()
             ? database.first(
                 OF_PLAYER,
-                row -> new Found(Optional.of(row.getString(1)), Optional.empty(), row.getString(2)),
+                row -> planned(row.getString(1), row.getString(2)),
                 open.player(),
                 today,
                 not)
             : Optional.empty();
     found.flatMap(Found::tag).ifPresent(tag -> reserve(tag, open.refitCase()));
     return found;
+  }
+
+  private static Found planned(String tag, String place) {
+    return new Found(Optional.of(tag), Optional.empty(), place, BY_PLAN);
   }
 
   private void reserve(String tag, UUID refitCase) {
