@@ -64,6 +64,12 @@ class PagesTest {
     assertThat(kept.status()).as(kept.text()).isEqualTo(200);
   }
 
+  /** Who would get which helmet before the season; it changes nothing. */
+  private static String seasonPlan() {
+    Tapeline.post("manager", "/inventory/api/plans", Map.of("sort", "season"));
+    return Tapeline.get("manager", "/inventory/api/plans").at("/0/plan/plan").asText();
+  }
+
   private static Map<String, String> pages() {
     String player = Tapeline.get("manager", "/sizing/api/players/LV-0001").path("player").asText();
     String tag = Tapeline.get("manager", "/inventory/api/helmets").path(0).path("tag").asText();
@@ -106,6 +112,8 @@ class PagesTest {
     pages.put("damage-check", "/inventory/helmets/" + tag + "/damage?where=shell&what=crack");
     pages.put("stock", "/inventory/stock");
     pages.put("restock", "/inventory/restock");
+    pages.put("plans", "/inventory/plans");
+    pages.put("plan", "/inventory/plans/" + seasonPlan());
     pages.put("import-stock", "/inventory/import");
     pages.put("notices", "/notify/notices");
     pages.put("notice", "/notify/notices/" + notice);

@@ -13,6 +13,7 @@ import org.tapeline.inventory.allocation.Seeker.Liking;
  * @param waitedDays whoever has waited that long comes before whoever has not, among those of one
  *     urgency
  * @param spares helmets of a kind that a field keeps when that costs little
+ * @param spareShare how many spares of a kind a field should have for each one worn there, 0 to 1
  * @param keptDays how long a committed plan keeps its helmets
  */
 public record AllocationPolicy(
@@ -22,6 +23,7 @@ public record AllocationPolicy(
     List<Band> certification,
     List<Integer> waitedDays,
     int spares,
+    double spareShare,
     int keptDays) {
   private static final int MOST = 10_000;
 
@@ -58,7 +60,14 @@ public record AllocationPolicy(
         certification.stream()
             .allMatch(b -> b.belowDays() > 0 && b.minutes() >= 0 && b.minutes() <= MOST);
     boolean waited = waitedDays.size() <= 5 && waitedDays.stream().allMatch(d -> d > 0);
-    if (!costs || !bands || !waited || spares < 0 || keptDays < 1 || version < 1) {
+    if (!costs
+        || !bands
+        || !waited
+        || spares < 0
+        || spareShare < 0
+        || spareShare > 1
+        || keptDays < 1
+        || version < 1) {
       throw new IllegalArgumentException("policy/allocation.json: minutes from 0 to " + MOST);
     }
     if (source == null || source.isBlank()) {
@@ -90,6 +99,11 @@ public record AllocationPolicy(
     }
     int way = ways.between(from, to).orElse(minutes.farthest());
     return minutes.handling() + Math.min(way, minutes.farthest());
+  }
+
+  /** How many spares a field should have where so many are worn: always a whole one more. */
+  int spares(int worn) {
+    return (int) Math.ceil(worn * spareShare - 1e-9);
   }
 
   /** Who comes first has the higher rank, 0 or more: the urgent, then who has waited longest. */

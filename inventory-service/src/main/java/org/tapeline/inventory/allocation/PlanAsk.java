@@ -2,7 +2,6 @@ package org.tapeline.inventory.allocation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.allocation.PlanWish.Bought;
@@ -13,7 +12,7 @@ import org.tapeline.journal.quarkus.http.Problem.FieldError;
 /**
  * The form for a new plan, as it was filled in, with what is wrong about it.
  *
- * @param sort {@code hold}, {@code cases} or {@code season}
+ * @param sort {@code hold}, {@code cases}, {@code season} or {@code even-out}
  * @param hold the hold's id
  * @param field the field's code, empty for all
  * @param without places whose helmets stay where they are
@@ -53,7 +52,7 @@ public record PlanAsk(
     Optional<Bought> bought = wish.bought().stream().findFirst();
     boolean hold = wish.sort() == Sort.HOLD;
     return new PlanAsk(
-        wish.sort().name().toLowerCase(Locale.ROOT),
+        wish.sort().code(),
         hold ? wish.about() : "",
         hold ? "" : wish.about(),
         wish.without(),
@@ -83,7 +82,8 @@ public record PlanAsk(
    */
   PlanWish wish(List<String> places) {
     List<FieldError> wrong = new ArrayList<>();
-    if (!sort.matches("hold|cases|season")) {
+    Optional<Sort> known = Sort.of(sort);
+    if (known.isEmpty()) {
       wrong.add(new FieldError("sort", "Choose for whom the plan is."));
     }
     if (sort.equals("hold") && !isId(hold)) {
@@ -101,12 +101,21 @@ public record PlanAsk(
           "plan", "Correct what is marked below.", wrong.toArray(FieldError[]::new));
     }
     return new PlanWish(
-        Sort.valueOf(sort.toUpperCase(Locale.ROOT)),
-        sort.equals("hold") ? hold : field,
+        known.orElseThrow(),
+        about(known.orElseThrow()),
         List.of(),
         without,
         bought,
         !otherModels.isEmpty());
+  }
+
+  /** Spares are evened out between all fields or not at all: else others would be left bare. */
+  private String about(Sort known) {
+    return switch (known) {
+      case HOLD -> hold;
+      case CASES, SEASON -> field;
+      case EVEN_OUT -> "";
+    };
   }
 
   private List<Bought> bought(List<String> places, List<FieldError> wrong) {

@@ -5,7 +5,6 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
 import org.tapeline.inventory.allocation.PlanEvent.PlanCommitted;
 import org.tapeline.inventory.database.Database;
@@ -126,7 +125,7 @@ public class PlanCommit {
     PlanCommitted committed =
         new PlanCommitted(
             plan.plan(),
-            plan.wish().sort().name().toLowerCase(Locale.ROOT),
+            plan.wish().sort().code(),
             plan.seekers(),
             outcome.kept(),
             plan.seekers() - outcome.kept(),

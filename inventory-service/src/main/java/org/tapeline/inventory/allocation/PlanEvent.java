@@ -10,7 +10,7 @@ public sealed interface PlanEvent {
   /**
    * Its helmets are kept for its players.
    *
-   * @param why {@code hold}, {@code cases} or {@code season}
+   * @param why {@code hold}, {@code cases}, {@code season} or {@code even-out}
    * @param gone helmets that were free when it was made and are not any more
    */
   record PlanCommitted(

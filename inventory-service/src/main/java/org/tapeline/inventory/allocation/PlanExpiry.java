@@ -22,6 +22,7 @@ public class PlanExpiry {
     transactions.required(
         c -> {
           release.expired(Cause.command(UuidV7.next()));
+          release.arrivedSpares(Cause.command(UuidV7.next()).step("spares-arrived"));
           return null;
         });
   }

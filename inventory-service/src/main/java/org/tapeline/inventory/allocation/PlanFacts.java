@@ -8,6 +8,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -73,7 +74,7 @@ public class PlanFacts {
         .forEach(h -> count(notFree, h.kind(), "left-where-it-is", 1));
     helmets.removeIf(h -> wish.without().contains(h.place()));
     helmets.addAll(bought(wish));
-    Situation situation = new Situation(found.known(), helmets, ways(), fields(), now);
+    Situation situation = new Situation(found.known(), helmets, ways(), keeping(wish), now);
     return new Facts(situation, notFree, found.unknown());
   }
 
@@ -137,7 +138,14 @@ public class PlanFacts {
     return new Ways(minutes);
   }
 
-  private TreeSet<String> fields() {
+  /**
+   * The fields that keep their last helmets; where spares are evened out, all spares are wanted.
+   */
+  private Set<String> keeping(PlanWish wish) {
+    return wish.forPlayers() ? fields() : Set.of();
+  }
+
+  private Set<String> fields() {
     return database
         .list("select code from place where kind = 'field'", row -> row.getString(1))
         .stream()

@@ -34,6 +34,11 @@ public class PlanMaking {
     Facts known = facts.of(wish);
     Situation s = known.situation();
     Allotment allotment = Allocation.of(s, policy, solver);
+    List<Line> lines =
+        allotment.given().stream()
+            .filter(given -> wish.forPlayers() || given.travels())
+            .map(Line::of)
+            .toList();
     Plan plan =
         new Plan(
             id,
@@ -53,7 +58,7 @@ public class PlanMaking {
             Optional.empty());
     List<Reason> left = new ArrayList<>(Reasons.of(s, policy, known.notFree(), allotment));
     known.unknown().forEach((field, players) -> left.add(Reason.notMeasured(field, players)));
-    store.save(plan, allotment.given().stream().map(Line::of).toList(), left);
+    store.save(plan, lines, left);
     return plan;
   }
 

@@ -24,6 +24,18 @@ public class PlanRelease {
       returning h.model, h.size
       """;
 
+  private static final String ARRIVED =
+      """
+      with over as (
+        delete from planned_helmet p using plan l
+         where l.plan = p.plan and l.wish::json->>'sort' = 'EVEN_OUT'
+           and not exists (select 1 from restock r where r.kind = 'transfer' and r.tag = p.tag
+                            and r.state in ('requested', 'picked', 'shipped'))
+        returning p.tag)
+      update helmet h set planned_for = null from over where h.tag = over.tag
+      returning h.model, h.size
+      """;
+
   private final Database database;
   private final Reservations reservations;
   private final Journal journal;
@@ -48,6 +60,20 @@ public class PlanRelease {
     over.forEach(plan -> all(plan, "expired", new Cause(plan, cause.correlationId(), "expired")));
   }
 
+  /** A spare is kept while it is on its way; then it is there for whoever needs it. */
+  void arrivedSpares(Cause cause) {
+    serve(freed(ARRIVED), cause);
+  }
+
+  private List<Kind> freed(String sql, Object... values) {
+    return database.list(sql, row -> new Kind(row.getString(1), row.getString(2)), values);
+  }
+
+  private void serve(List<Kind> freed, Cause cause) {
+    SortedSet<Kind> kinds = new TreeSet<>(freed);
+    kinds.forEach(kind -> reservations.serve(kind.item(), cause));
+  }
+
   /** How many helmets were kept still. */
   int all(UUID plan, String why, Cause cause) {
     int committed =
@@ -56,16 +82,14 @@ public class PlanRelease {
     if (committed == 0) {
       return 0;
     }
-    List<Kind> freed =
-        database.list(FREE, row -> new Kind(row.getString(1), row.getString(2)), plan);
+    List<Kind> freed = freed(FREE, plan);
     StreamName stream = StreamName.of("plan", plan, plan);
     journal.append(
         stream,
         journal.load(stream).size(),
         List.of(new PlanReleased(plan, why, freed.size(), clock.instant())),
         cause.step("release-plan"));
-    SortedSet<Kind> kinds = new TreeSet<>(freed);
-    kinds.forEach(kind -> reservations.serve(kind.item(), cause));
+    serve(freed, cause);
     return freed.size();
   }
 }

@@ -12,6 +12,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
+import org.tapeline.inventory.allocation.PlanViews.Entry;
 import org.tapeline.inventory.allocation.PlanViews.View;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.quarkus.access.Caller;
@@ -25,6 +26,8 @@ import org.tapeline.journal.quarkus.http.Problem;
 @Produces(MediaType.APPLICATION_JSON)
 @RunOnVirtualThread
 public class PlanResource {
+  private static final int MOST = 100;
+
   private final Plans plans;
   private final PlanViews views;
   private final Places places;
@@ -41,10 +44,16 @@ public class PlanResource {
   public Response make(@HeaderParam(CommandId.HEADER) String key, PlanAsk ask) {
     UUID id = CommandId.of(key);
     if (ask == null) {
-      throw Problem.badRequest("plan", "Say for whom the plan is: hold, cases or season.");
+      throw Problem.badRequest(
+          "plan", "Say for whom the plan is: hold, cases, season or even-out.");
     }
     List<String> known = places.all().stream().map(Places.Place::code).toList();
     return Answers.of(id, plans.draft(ask.wish(known), caller.id(), id));
+  }
+
+  @GET
+  public List<Entry> newest() {
+    return views.newest(MOST);
   }
 
   @GET

@@ -48,9 +48,11 @@ public class PlanSeekers {
           where type = 'org.tapeline.inventory.helmet-held.v1' and data->>'hold' = ?)
       """;
 
+  private final SparesWanted spares;
   private final Database database;
 
-  PlanSeekers(Database database) {
+  PlanSeekers(SparesWanted spares, Database database) {
+    this.spares = spares;
     this.database = database;
   }
 
@@ -61,6 +63,9 @@ public class PlanSeekers {
       UUID player, String field, boolean urgent, Instant since, Optional<Kind> asked) {}
 
   Found of(PlanWish wish, Instant now) {
+    if (!wish.forPlayers()) {
+      return new Found(spares.wanted(now), Map.of());
+    }
     List<Row> rows = rows(wish, now);
     Map<UUID, List<Advised>> advice =
         advice(rows.stream().map(Row::player).collect(Collectors.toSet()));
@@ -84,7 +89,7 @@ public class PlanSeekers {
     List<Row> waiting = database.list(WAITING, PlanSeekers::read);
     List<Row> roster =
         switch (wish.sort()) {
-          case CASES -> List.of();
+          case CASES, EVEN_OUT -> List.of();
           case SEASON -> roster(false, WITHOUT_HELMET, now);
           case HOLD ->
               wish.players().isEmpty()

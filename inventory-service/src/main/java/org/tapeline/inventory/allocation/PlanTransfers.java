@@ -33,11 +33,17 @@ public class PlanTransfers {
   private record Journey(String tag, Kind kind, String from, String to) {}
 
   /**
-   * Only before a season: else the case that opens for each player asks for its helmet itself. In
-   * the order of the ways, so that what goes the same way stands together on the list.
+   * Before a season and between fields: else the case that opens for each player asks for its
+   * helmet itself. In the order of the ways, so that what goes the same way stands together on the
+   * list.
    */
   void ask(Plan plan, Cause cause) {
-    if (plan.wish().sort() != PlanWish.Sort.SEASON) {
+    boolean cases =
+        switch (plan.wish().sort()) {
+          case HOLD, CASES -> true;
+          case SEASON, EVEN_OUT -> false;
+        };
+    if (cases) {
       return;
     }
     Instant now = clock.instant();

@@ -50,6 +50,10 @@ public class PlanViews {
       List<Reason> left,
       boolean changed) {
 
+    public boolean isForPlayers() {
+      return plan.wish().forPlayers();
+    }
+
     public long travelling() {
       return lines.stream().filter(Line::isTravelling).count();
     }
@@ -106,6 +110,7 @@ public class PlanViews {
               : "Players of the hold " + wish.about();
       case CASES -> "Re-fit cases that wait, " + at;
       case SEASON -> "Hand-out before the season, " + at;
+      case EVEN_OUT -> "Spares evened out, " + at;
     };
   }
 

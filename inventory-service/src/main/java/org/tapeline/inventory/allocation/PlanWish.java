@@ -1,6 +1,9 @@
 package org.tapeline.inventory.allocation;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -27,7 +30,17 @@ public record PlanWish(
     /** All open re-fit cases that wait for a helmet. */
     CASES,
     /** Before the season: everybody on the roster without a helmet, and who waits for one. */
-    SEASON
+    SEASON,
+    /** Nobody in particular: spares go from fields that have too many to fields without. */
+    EVEN_OUT;
+
+    public String code() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static Optional<Sort> of(String code) {
+      return Arrays.stream(values()).filter(sort -> sort.code().equals(code)).findFirst();
+    }
   }
 
   /** So many more of a kind at a place, if they were bought. */
@@ -43,6 +56,10 @@ public record PlanWish(
     Kind kind() {
       return new Kind(model, size);
     }
+  }
+
+  boolean forPlayers() {
+    return sort != Sort.EVEN_OUT;
   }
 
   /** As it is stored: the players stand in the lines. */

@@ -27,6 +27,7 @@ class AllocationPropertyTest {
         List.of(new Band(30, 100), new Band(120, 20)),
         List.of(7, 21),
         spares,
+        0.1,
         21);
   }
 

@@ -214,6 +214,27 @@ class MassReplacementTest {
     assertThat(tags).hasSize(3).doesNotHaveDuplicates();
   }
 
+  @Test
+  @DisplayName("go as spares to fields that have too few, and are free there once they arrived")
+  void evenedOut() {
+    String worn = helmet(model, SIZE, field);
+    UUID player = roster.player(field, model, SIZE);
+    fitting.signsOff(player, worn, field);
+    fitting.hears("helmet-issued", "tag", worn);
+    String spare = helmet(model, SIZE, "DEPOT");
+    UUID plan = UUID.fromString(draft("even-out", ""));
+    commit(plan.toString(), UUID.randomUUID()).statusCode(200);
+    assertThat(plannedIn(plan)).contains(spare);
+    String request = fitting.hears("restock-requested", "tag", spare).path("request").asText();
+    expiry.look();
+    assertThat(plannedIn(plan)).contains(spare);
+    Depot.step(request, "receive").statusCode(200);
+    expiry.look();
+    assertThat(plannedIn(plan)).doesNotContain(spare);
+    UUID refitCase = fitting.opens(UUID.randomUUID(), field, Fitting.helmet(model, SIZE));
+    assertThat(reserved(refitCase)).isEqualTo(spare);
+  }
+
   private String draft(String sort, String where) {
     return commandOf("manager")
         .contentType("application/json")
