@@ -110,7 +110,12 @@ class PagesTest {
     pages.put("damage-where", "/inventory/helmets/" + tag + "/damage");
     pages.put("damage-what", "/inventory/helmets/" + tag + "/damage?where=shell");
     pages.put("damage-check", "/inventory/helmets/" + tag + "/damage?where=shell&what=crack");
+    pages.put("inspections", "/inventory/inspections");
     pages.put("stock", "/inventory/stock");
+    pages.put("stock-count", "/inventory/stock/count?place=NORTH&book=shown");
+    pages.put("stock-move", "/inventory/stock/move");
+    pages.put("stock-ledger", "/inventory/stock/ledger?place=NORTH&item=valve");
+    pages.put("stock-checks", "/inventory/stock/checks");
     pages.put("restock", "/inventory/restock");
     pages.put("plans", "/inventory/plans");
     pages.put("plan", "/inventory/plans/" + seasonPlan());

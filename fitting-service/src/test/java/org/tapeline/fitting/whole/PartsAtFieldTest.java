@@ -6,6 +6,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import jakarta.inject.Inject;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -158,6 +159,37 @@ class PartsAtFieldTest {
 
     delivery.inOrder(counted(place, "model-b", 5, "2026-08-01T14:00:00Z"));
     assertThat(onRecord(fitter, session)).as("pads of another model").isFalse();
+  }
+
+  private Envelope moved(String from, String to, String at) {
+    String place = from.startsWith("place:") ? from.substring("place:".length()) : "DEPOT";
+    Map<String, Object> data = new HashMap<>();
+    data.put("move", UUID.randomUUID());
+    data.put("place", place);
+    data.put("item", "jaw-pad-20mm");
+    data.put("quantity", 1);
+    data.put("from", from);
+    data.put("to", to);
+    data.put("why", "brought-along");
+    data.put("by", "depot");
+    data.put("at", at);
+    return peers.event("inventory.events", "part-moved", "stock-" + place, place, data);
+  }
+
+  @Test
+  @DisplayName("knows the parts that were brought there by hand, and that were taken away")
+  void broughtByHand() {
+    String place = "PARTS3";
+    peers.send(peers.field(place));
+    Person ada = peers.arrives(place);
+    Fitter fitter = new Fitter("manager", place);
+    UUID session = fitter.opensWith(ada.player(), ada.tag());
+    Envelope brought = moved("place:DEPOT", "place:" + place, NOON);
+    delivery.inOrder(brought, brought);
+    assertThat(onRecord(fitter, session)).as("one was brought").isTrue();
+    Envelope scrapped = moved("place:" + place, "outside:scrap", ONE);
+    delivery.inOrder(scrapped, scrapped);
+    assertThat(onRecord(fitter, session)).as("it was thrown away").isFalse();
   }
 
   @Test

@@ -19,7 +19,6 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.jboss.resteasy.reactive.multipart.FileUpload;
-import org.tapeline.inventory.helmet.HelmetAccess;
 import org.tapeline.inventory.helmet.HelmetEvent.DamageReported;
 import org.tapeline.inventory.helmet.HelmetViews.View;
 import org.tapeline.journal.DerivedId;
@@ -40,15 +39,12 @@ public class DonePage {
   private final PhotoDesk photos;
   private final PhotoStore store;
   private final DamageDesk desk;
-  private final HelmetAccess access;
   private final Caller caller;
 
-  DonePage(
-      PhotoDesk photos, PhotoStore store, DamageDesk desk, HelmetAccess access, Caller caller) {
+  DonePage(PhotoDesk photos, PhotoStore store, DamageDesk desk, Caller caller) {
     this.photos = photos;
     this.store = store;
     this.desk = desk;
-    this.access = access;
     this.caller = caller;
   }
 
@@ -108,8 +104,8 @@ public class DonePage {
   }
 
   private String page(String tag, UUID report, String wrong) {
-    View helmet = access.see(tag);
-    DamageReported said = photos.report(tag, report);
+    PhotoDesk.Reported reported = photos.report(tag, report);
+    DamageReported said = reported.said();
     After after =
         new After(
             report,
@@ -120,7 +116,7 @@ public class DonePage {
             store.find(report),
             caller.isManager(),
             wrong);
-    return Templates.done(helmet, after, UuidV7.next()).render();
+    return Templates.done(reported.helmet(), after, UuidV7.next()).render();
   }
 
   /** A photo for a report that was sent before. */
@@ -133,7 +129,7 @@ public class DonePage {
       @RestForm String commandId,
       @RestForm("photo") FileUpload photo)
       throws IOException {
-    String known = access.see(tag).tag();
+    String known = photos.report(tag, report).helmet().tag();
     if (photo == null || photo.size() == 0) {
       return refused(known, report, 400, CHOOSE);
     }

@@ -85,6 +85,12 @@ public record InspectionPolicy(int version, String source, List<Finding> finding
         wrong.add(new Wrong("findings", "There is no finding " + code + ". Choose from the list."));
       }
     }
+    if (backToStock) {
+      found.stream()
+          .filter(f -> !f.mayGoBack())
+          .map(f -> new Wrong("outcome", "It cannot go back to stock. " + f.why()))
+          .forEach(wrong::add);
+    }
     if (found.size() > 1 && found.stream().anyMatch(Finding::alone)) {
       wrong.add(new Wrong("findings", "\"Nothing found\" does not go with another finding."));
     }
@@ -94,12 +100,6 @@ public record InspectionPolicy(int version, String source, List<Finding> finding
     }
     if (!needsPart && !parts.isEmpty()) {
       wrong.add(new Wrong("parts", "Choose also that a part was replaced, or name no part."));
-    }
-    if (backToStock) {
-      found.stream()
-          .filter(f -> !f.mayGoBack())
-          .map(f -> new Wrong("outcome", "It cannot go back to stock. " + f.why()))
-          .forEach(wrong::add);
     }
     return wrong;
   }

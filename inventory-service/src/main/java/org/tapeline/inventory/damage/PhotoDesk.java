@@ -6,13 +6,17 @@ import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Semaphore;
 import org.tapeline.inventory.helmet.HelmetAccess;
 import org.tapeline.inventory.helmet.HelmetDesk;
 import org.tapeline.inventory.helmet.HelmetEvent.DamageReported;
+import org.tapeline.inventory.helmet.HelmetViews;
+import org.tapeline.inventory.helmet.HelmetViews.View;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.RecordedEvent;
 import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
@@ -24,6 +28,7 @@ public class PhotoDesk {
 
   private final PhotoStore store;
   private final HelmetAccess access;
+  private final HelmetViews views;
   private final HelmetDesk helmets;
   private final CommandLog commands;
   private final Caller caller;
@@ -32,12 +37,14 @@ public class PhotoDesk {
   PhotoDesk(
       PhotoStore store,
       HelmetAccess access,
+      HelmetViews views,
       HelmetDesk helmets,
       CommandLog commands,
       Caller caller,
       Clock clock) {
     this.store = store;
     this.access = access;
+    this.views = views;
     this.helmets = helmets;
     this.commands = commands;
     this.caller = caller;
@@ -50,18 +57,34 @@ public class PhotoDesk {
   /** Which photo is gone. */
   public record Gone(UUID report) {}
 
+  /** A report, and its helmet as it is now. */
+  record Reported(View helmet, DamageReported said) {}
+
   /**
-   * The report of a helmet that the caller may see.
+   * A report of a helmet that the caller may see. Who sent it sees it also when the helmet, taken
+   * from its player, counts as another field's.
    *
    * @throws Problem when there is none
    */
-  DamageReported report(String tag, UUID report) {
-    return helmets.life(access.see(tag).tag()).stream()
-        .map(e -> e.data())
+  Reported report(String tag, UUID report) {
+    Optional<View> known = views.find(tag.strip());
+    Optional<DamageReported> said = known.flatMap(h -> find(h.tag(), report));
+    if (said.filter(r -> r.by().equals(caller.id())).isPresent()) {
+      return new Reported(known.orElseThrow(), said.get());
+    }
+    View helmet = access.see(tag);
+    return new Reported(
+        helmet,
+        said.orElseThrow(
+            () -> Problem.notFound("The helmet " + tag + " has no such damage report.")));
+  }
+
+  private Optional<DamageReported> find(String tag, UUID report) {
+    return helmets.life(tag).stream()
+        .map(RecordedEvent::data)
         .filter(e -> e instanceof DamageReported r && r.report().equals(report))
         .map(e -> (DamageReported) e)
-        .findFirst()
-        .orElseThrow(() -> Problem.notFound("The helmet " + tag + " has no such damage report."));
+        .findFirst();
   }
 
   /**
@@ -70,7 +93,7 @@ public class PhotoDesk {
    * @throws Problem when the file is no photo, or the report has one
    */
   public Answer add(String tag, UUID report, byte[] file, UUID id) {
-    String known = report(tag, report).tag();
+    String known = report(tag, report).helmet().tag();
     Photo.Taken taken = taken(file);
     Photo photo = taken.photo().orElseThrow(() -> wrong(taken.refused()));
     return commands.once(
@@ -106,7 +129,7 @@ public class PhotoDesk {
    */
   byte[] see(UUID report) {
     PhotoStore.Known known = store.find(report).orElseThrow(PhotoDesk::none);
-    access.see(known.tag());
+    report(known.tag(), report);
     return store.jpeg(report).orElseThrow(PhotoDesk::none);
   }
 

@@ -122,12 +122,7 @@ class BooksTest {
         .until(() -> !requestsFor(part).isEmpty() || kept(part) > 0);
     for (String request : requestsFor(part)) {
       int damaged = random.nextInt(2);
-      commandOf("depot")
-          .contentType("application/json")
-          .body("{\"quantity\":" + (1 - damaged) + ",\"damaged\":" + damaged + "}")
-          .post("/api/restock/" + request + "/receive")
-          .then()
-          .statusCode(200);
+      receiveThat(request, 1 - damaged, damaged);
     }
     assertThat(refitCase).isNotNull();
   }
@@ -140,6 +135,40 @@ class BooksTest {
     List<Integer> kept =
         as("depot").get("/api/stock").path("findAll { it.item == '" + part + "' }.kept");
     return kept.stream().mapToInt(n -> n).sum();
+  }
+
+  @Test
+  @DisplayName("have both ends of a transfer, and only the good pieces of what came from outside")
+  void restocked() {
+    String part = parts.getFirst();
+    opening("RIVER", part, 1);
+    try (Fitting fitting = new Fitting(bootstrap)) {
+      UUID first = fitting.opensFor("NORTH", Fitting.part(part));
+      fitting.hears("replacement-reserved", "refitCase", first);
+      receive(part, 1, 0);
+      assertThat(pieces("RIVER", part)).isZero();
+      assertThat(pieces("NORTH", part)).isEqualTo(1);
+      UUID second = fitting.opensFor("SOUTH", Fitting.part(part));
+      UUID third = fitting.opensFor("SOUTH", Fitting.part(part));
+      fitting.hears("replacement-missing", "refitCase", second);
+      fitting.hears("replacement-missing", "refitCase", third);
+      receive(part, 1, 1);
+      assertThat(pieces("SOUTH", part)).isEqualTo(1);
+    }
+    agree();
+  }
+
+  private static void receive(String part, int good, int damaged) {
+    receiveThat(requestsFor(part).getFirst(), good, damaged);
+  }
+
+  private static void receiveThat(String request, int good, int damaged) {
+    commandOf("depot")
+        .contentType("application/json")
+        .body("{\"quantity\":" + good + ",\"damaged\":" + damaged + "}")
+        .post("/api/restock/" + request + "/receive")
+        .then()
+        .statusCode(200);
   }
 
   @Test

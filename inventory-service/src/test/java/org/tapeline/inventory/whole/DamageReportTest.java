@@ -162,6 +162,22 @@ class DamageReportTest {
   }
 
   @Test
+  @DisplayName("is seen by who sent it also when the helmet then counts as another field's")
+  void elsewhere() {
+    UUID id = UUID.randomUUID();
+    sends(id, "shell", "crack", PHOTO).then().statusCode(303);
+    commandOf("depot")
+        .contentType("application/json")
+        .body("{\"place\":\"SOUTH\"}")
+        .post("/api/helmets/" + tag + "/move")
+        .then()
+        .statusCode(200);
+    as("fitter.north").get(path).then().statusCode(403);
+    as("fitter.north").get(path + "/" + id).then().statusCode(200);
+    photoOf("fitter.north", id).then().statusCode(200);
+  }
+
+  @Test
   @DisplayName("that is sent twice counts once, with its photo")
   void twice() {
     UUID id = UUID.randomUUID();
