@@ -8,31 +8,24 @@ import jakarta.ws.rs.GET;
 import jakarta.ws.rs.Path;
 import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
-import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import java.util.List;
-import org.tapeline.inventory.helmet.HelmetViews.Filter;
 import org.tapeline.inventory.helmet.HelmetViews.View;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.quarkus.access.Caller;
 
-/** Helmets as pages: the list, and one with its life and its inspection. */
+/** One helmet with its life and its inspection. */
 @Path("/helmets")
 @RolesAllowed({"fitter", "equipment-manager", "warehouse"})
 @Produces(MediaType.TEXT_HTML)
 @RunOnVirtualThread
 public class HelmetPage {
-  private static final int MOST = 300;
-
-  private final HelmetViews views;
   private final HelmetAccess access;
   private final HelmetDesk desk;
   private final Places places;
   private final Caller caller;
 
-  HelmetPage(
-      HelmetViews views, HelmetAccess access, HelmetDesk desk, Places places, Caller caller) {
-    this.views = views;
+  HelmetPage(HelmetAccess access, HelmetDesk desk, Places places, Caller caller) {
     this.access = access;
     this.desk = desk;
     this.places = places;
@@ -43,20 +36,7 @@ public class HelmetPage {
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance list(
-        List<Places.Place> places, List<String> sizes, Filter filter, List<View> helmets, int most);
-
     static native TemplateInstance one(View helmet, List<TimeLine.Line> life, boolean mayInspect);
-  }
-
-  @GET
-  public String list(
-      @QueryParam("place") String place,
-      @QueryParam("size") String size,
-      @QueryParam("state") String state) {
-    Filter filter = new Filter(place, "", size, state);
-    List<View> helmets = views.list(filter, access.bounds(), MOST);
-    return Templates.list(places.all(), views.sizes(), filter, helmets, MOST).render();
   }
 
   @GET

@@ -89,7 +89,11 @@ public class HelmetViews {
     return database.list("select distinct size from helmet order by 1", row -> row.getString(1));
   }
 
-  private static View read(ResultSet row) throws SQLException {
+  public List<String> models() {
+    return database.list("select distinct model from helmet order by 1", row -> row.getString(1));
+  }
+
+  static View read(ResultSet row) throws SQLException {
     return new View(
         row.getString("tag"),
         row.getString("model"),

@@ -52,10 +52,16 @@ public class PlayerResource {
     this.commands = commands;
   }
 
+  /**
+   * @param words of a name or number, all of which must be found; empty for everybody
+   */
   @GET
   @Transactional
-  public List<PlayerView> list(@QueryParam("field") String field, @QueryParam("team") String team) {
-    return own.search(field, team, "", Integer.MAX_VALUE);
+  public List<PlayerView> list(
+      @QueryParam("field") String field,
+      @QueryParam("team") String team,
+      @QueryParam("q") String words) {
+    return own.search(field, team, words == null ? "" : words, Integer.MAX_VALUE);
   }
 
   @GET

@@ -22,6 +22,7 @@ final class Assets {
           "tapeline.css", "/assets/tapeline.css",
           "tapeline.svg", "/assets/tapeline.svg",
           "tables.js", "/assets/tables.js",
+          "find.js", "/assets/find.js",
           "htmx.min.js", "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js",
           "htmx-ext-sse.js", "/META-INF/resources/webjars/htmx-ext-sse/2.2.2/sse.js");
 
