@@ -95,6 +95,9 @@ public class Wiring {
         "org.tapeline.inventory.helmet-ordered.v1",
         "org.tapeline.inventory.plan-committed.v1",
         "org.tapeline.inventory.plan-released.v1",
+        "org.tapeline.inventory.batch-sent.v1",
+        "org.tapeline.inventory.batch-received-back.v1",
+        "org.tapeline.inventory.batch-closed.v1",
         "org.tapeline.inventory.restock-picked.v1",
         "org.tapeline.inventory.restock-shipped.v1",
         "org.tapeline.inventory.restock-cancelled.v1");

@@ -9,6 +9,7 @@ import org.tapeline.inventory.helmet.HelmetEvent;
 import org.tapeline.inventory.helmet.WhenConcussionSuspectedThenSetAside;
 import org.tapeline.inventory.helmet.WhenSignedOffThenIssue;
 import org.tapeline.inventory.place.PlaceListed;
+import org.tapeline.inventory.reconditioning.BatchEvent;
 import org.tapeline.inventory.reservation.ReservationEvent;
 import org.tapeline.inventory.reservation.WhenRefitClosedThenRelease;
 import org.tapeline.inventory.reservation.WhenRefitOpenedThenReserveOrRequest;
@@ -46,6 +47,9 @@ public class Wiring {
         .with("replacement-reserved", 1, ReservationEvent.ReplacementReserved.class)
         .with("replacement-missing", 1, ReservationEvent.ReplacementMissing.class)
         .with("reservation-released", 1, ReservationEvent.ReservationReleased.class)
+        .with("batch-sent", 1, BatchEvent.BatchSent.class)
+        .with("batch-received-back", 1, BatchEvent.BatchReceivedBack.class)
+        .with("batch-closed", 1, BatchEvent.BatchClosed.class)
         .with("part-used", 1, StockEvent.PartUsed.class)
         .with("part-moved", 1, StockEvent.PartMoved.class)
         .with("stock-counted", 1, StockEvent.StockCounted.class)

@@ -70,6 +70,15 @@ class ArchitectureTest {
               + "|Accepts|Plan|PlanWish|PlanEvent|Reason|Reasons)(\\$.*)?",
           OURS + "helmet\\.Words");
 
+  @ArchTest
+  static final ArchRule theReconditioningRulesArePure =
+      coreOf(
+          OURS
+              + "reconditioning\\.(Season|ReconditioningPolicy|FleetHelmet|HelmetRules|Standing"
+              + "|DueRules|Needs|NeedRules|BatchPlan|Spare|PlanWords|Batch|BatchEvent|BatchCommand"
+              + "|BatchDecider|Outcome|Money)"
+              + "(\\$.*)?");
+
   /** The name of a place is that of a field or a depot, and stands apart in PlaceListed. */
   @ArchTest
   static final ArchRule noEventCanHoldPersonalData =

@@ -59,6 +59,9 @@ public class UsableHelmets {
             Freed.class,
             (back, event) -> usable(back.tag(), back.state().equals("available")))
         .ignoring(
+            OF + "batch-closed.v1",
+            OF + "batch-received-back.v1",
+            OF + "batch-sent.v1",
             OF + "damage-reported.v1",
             OF + "helmet-issued.v1",
             OF + "helmet-moved.v1",
