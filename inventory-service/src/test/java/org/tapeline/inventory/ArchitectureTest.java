@@ -79,6 +79,12 @@ class ArchitectureTest {
               + "|BatchDecider|Outcome|Money)"
               + "(\\$.*)?");
 
+  @ArchTest
+  static final ArchRule theOutlookIsPure =
+      coreOf(
+          OURS
+              + "outlook\\.(OutlookPolicy|BetaBinomial|Cohort|SizeNeed|Band|Draws|Outlook)(\\$.*)?");
+
   /** The name of a place is that of a field or a depot, and stands apart in PlaceListed. */
   @ArchTest
   static final ArchRule noEventCanHoldPersonalData =

@@ -119,6 +119,8 @@ class PagesTest {
     pages.put("restock", "/inventory/restock");
     pages.put("plans", "/inventory/plans");
     pages.put("plan", "/inventory/plans/" + seasonPlan());
+    pages.put("reconditioning", "/inventory/reconditioning");
+    pages.put("outlook", "/inventory/outlook");
     pages.put("import-stock", "/inventory/import");
     pages.put("notices", "/notify/notices");
     pages.put("notice", "/notify/notices/" + notice);

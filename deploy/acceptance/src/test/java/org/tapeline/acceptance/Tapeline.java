@@ -57,16 +57,31 @@ final class Tapeline {
 
   /** Does it, with an id of its own. */
   static void post(String user, String path, Object body) {
+    sent(user, path, "application/json", JSON.valueToTree(body).toString());
+  }
+
+  /** Does it, with an id of its own, and tells the answer. */
+  static JsonNode does(String user, String path, Object body) {
+    return json(sent(user, path, "application/json", JSON.valueToTree(body).toString()));
+  }
+
+  /** Takes a CSV file in, and tells the answer. */
+  static JsonNode importing(String user, String path, String csv) {
+    return json(sent(user, path, "text/csv", csv));
+  }
+
+  private static String sent(String user, String path, String type, String body) {
     HttpRequest request =
         request(user, path)
             .header("Idempotency-Key", UUID.randomUUID().toString())
-            .header("Content-Type", "application/json")
-            .POST(HttpRequest.BodyPublishers.ofString(JSON.valueToTree(body).toString()))
+            .header("Content-Type", type)
+            .POST(HttpRequest.BodyPublishers.ofString(body))
             .build();
     HttpResponse<String> response = send(request);
     if (response.statusCode() / 100 != 2) {
       throw new IllegalStateException(path + ": " + response.statusCode() + response.body());
     }
+    return response.body();
   }
 
   private static HttpRequest.Builder request(String user, String path) {

@@ -66,4 +66,24 @@ public final class Charts {
         List.of("Day", chart.unit()),
         chart.days().stream().map(d -> List.of(d.day().toString(), said(d.pieces()))).toList());
   }
+
+  public static Picture of(StackedBars chart) {
+    List<String> columns = new ArrayList<>(List.of(chart.barSaid()));
+    columns.addAll(chart.parts());
+    columns.add("All");
+    List<List<String>> rows = new ArrayList<>();
+    for (String bar : chart.bars().keySet()) {
+      List<String> row = new ArrayList<>(List.of(bar));
+      chart.parts().forEach(part -> row.add(said(chart.value(bar, part))));
+      row.add(said(chart.total(bar)));
+      rows.add(row);
+    }
+    return new Picture(
+        chart.title(),
+        chart.says(),
+        StackDrawing.svg(chart, false),
+        StackDrawing.svg(chart, true),
+        columns,
+        rows);
+  }
 }

@@ -75,13 +75,15 @@ public class Fleet {
   }
 
   private static FleetHelmet helmet(ResultSet row) throws SQLException {
-    boolean reserved = row.getObject("reserved_for", UUID.class) != null;
+    boolean kept =
+        row.getObject("reserved_for", UUID.class) != null
+            || row.getObject("planned_for", UUID.class) != null;
     return new FleetHelmet(
         row.getString("tag"),
         row.getString("model"),
         row.getString("size"),
         row.getString("place"),
-        reserved ? "reserved" : row.getString("state"),
+        kept ? "reserved" : row.getString("state"),
         row.getObject("manufactured_on", LocalDate.class),
         Optional.ofNullable(row.getObject("certified_until", LocalDate.class)),
         Optional.ofNullable(row.getObject("back_on", LocalDate.class)));

@@ -6,7 +6,8 @@ import java.util.Optional;
 /**
  * A helmet that is not retired, as reconditioning sees it.
  *
- * @param state available, reserved, issued, quarantined, held or at-reconditioner
+ * @param state available, reserved (for a re-fit, or by a plan), issued, quarantined, held or
+ *     at-reconditioner
  * @param certifiedUntil by its label; empty when nobody has read it
  * @param reconditionedOn when it last came back certified; empty when it never went
  */

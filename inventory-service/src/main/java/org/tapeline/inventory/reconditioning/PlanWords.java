@@ -19,7 +19,7 @@ record PlanWords(LocalDate backOn, LocalDate seasonEnd, LocalDate seasonStart) {
   }
 
   String kept() {
-    return "It is kept for a re-fit. When that is done it is looked at again.";
+    return "It is kept for a player. When that is over it is looked at again.";
   }
 
   String onHold() {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.io.StringReader;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.DisplayName;
@@ -53,10 +55,19 @@ class ChartsTest {
               new StockLevel.Level(LocalDate.of(2026, 8, 9), 18),
               new StockLevel.Level(LocalDate.of(2026, 8, 20), -2)));
 
+  private static final StackedBars STACK =
+      new StackedBars(
+          "Helmets by year",
+          "Most of 2025.",
+          "helmets",
+          "Made in",
+          Map.of("2025", Map.of("Youth small", 4.0, "Youth <medium>", 7.5)));
+
   @Test
   @DisplayName("is well-formed SVG for desk and phone, whatever the labels hold")
   void wellFormed() throws Exception {
-    for (Picture p : List.of(Charts.of(BARS), Charts.of(LINES), Charts.of(LEVEL))) {
+    for (Picture p :
+        List.of(Charts.of(BARS), Charts.of(LINES), Charts.of(LEVEL), Charts.of(STACK))) {
       for (String svg : List.of(p.desk(), p.phone())) {
         var root =
             DocumentBuilderFactory.newInstance()
@@ -73,7 +84,8 @@ class ChartsTest {
   @Test
   @DisplayName("takes all its colours from the page, so that they follow scheme and print")
   void coloursOfThePage() {
-    for (Picture p : List.of(Charts.of(BARS), Charts.of(LINES), Charts.of(LEVEL))) {
+    for (Picture p :
+        List.of(Charts.of(BARS), Charts.of(LINES), Charts.of(LEVEL), Charts.of(STACK))) {
       assertThat(p.desk() + p.phone()).doesNotContain("rgb(").contains("var(--ink");
     }
   }
@@ -107,5 +119,16 @@ class ChartsTest {
         .isThrownBy(() -> new BandedLines.Point(2027, Double.NaN, 0, 1));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new StockLevel("t", "s", "u", OptionalDouble.empty(), List.of()));
+  }
+
+  @Test
+  @DisplayName("of many parts tells four apart, and says all of them in its numbers")
+  void manyParts() {
+    Map<String, Double> parts = new LinkedHashMap<>();
+    List.of("A", "B", "C", "D", "E").forEach(part -> parts.put(part, 1.0));
+    StackedBars chart = new StackedBars("Many", "Five.", "helmets", "Year", Map.of("1", parts));
+    assertThat(chart.drawn()).containsExactly("A", "B", "C", "others");
+    assertThat(chart.height("1", "others")).isEqualTo(2);
+    assertThat(Charts.of(chart).rows()).containsExactly(List.of("1", "1", "1", "1", "1", "1", "5"));
   }
 }

@@ -150,6 +150,27 @@ class ReconditioningTest {
     as("coach.hawks").get("/reconditioning").then().statusCode(403);
   }
 
+  @Test
+  @DisplayName("leads to an outlook of purchases with its picture and its file")
+  void outlook() {
+    Depot.helmet(model, "youth-small", "RIVER");
+    forecastNeedsOfEachSize(10);
+    await()
+        .atMost(Duration.ofSeconds(20))
+        .untilAsserted(
+            () ->
+                as("manager")
+                    .get("/outlook")
+                    .then()
+                    .statusCode(200)
+                    .body(
+                        containsString("Helmets to buy for each season"), containsString("<svg")));
+    String file =
+        as("manager").get("/outlook/outlook.csv").then().statusCode(200).extract().asString();
+    assertThat(file.lines().filter(line -> line.contains(",all,"))).hasSize(5);
+    as("fitter.north").get("/outlook").then().statusCode(403);
+  }
+
   private void receiveSixty() {
     LocalDate beforeBack = inSeason.plusDays(20);
     LocalDate midSeason = inSeason.plusDays(60);
