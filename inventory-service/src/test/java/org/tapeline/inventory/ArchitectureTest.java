@@ -29,6 +29,9 @@ class ArchitectureTest {
               + "(\\$.*)?");
 
   @ArchTest
+  static final ArchRule theHelmetPolicyIsPure = coreOf(OURS + "policy\\.HelmetPolicy(\\$.*)?");
+
+  @ArchTest
   static final ArchRule theRestockRulesArePure = coreOf(OURS + "restock\\.Restock(\\$.*)?");
 
   @ArchTest

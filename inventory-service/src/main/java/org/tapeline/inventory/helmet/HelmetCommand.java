@@ -89,8 +89,13 @@ public sealed interface HelmetCommand {
   record ComeBack(Optional<LocalDate> certifiedUntil, String place, String by, Instant at)
       implements HelmetCommand {}
 
-  /** Note what its certification label says. */
-  record Recertify(LocalDate certifiedUntil, String by, Instant at) implements HelmetCommand {}
+  /**
+   * Note until when it is certified.
+   *
+   * @param how {@code label-read}, or {@code policy} when no label was read
+   */
+  record Recertify(LocalDate certifiedUntil, String how, String by, Instant at)
+      implements HelmetCommand {}
 
   /** Take it out of use for good. */
   record Retire(String why, Instant at) implements HelmetCommand {}

@@ -129,7 +129,7 @@ public final class HelmetDecider {
       return notNow(helmet, "certified");
     }
     return Decision.accepted(
-        new HelmetRecertified(helmet.tag(), c.certifiedUntil(), "label-read", c.by(), c.at()));
+        new HelmetRecertified(helmet.tag(), c.certifiedUntil(), c.how(), c.by(), c.at()));
   }
 
   static Refused notNow(Helmet helmet, String what) {

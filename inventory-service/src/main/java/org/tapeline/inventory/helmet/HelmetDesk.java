@@ -18,11 +18,13 @@ public class HelmetDesk {
   private final Journal journal;
   private final Database database;
   private final HelmetWatch watch;
+  private final HelmetDates dates;
 
-  HelmetDesk(Journal journal, Database database, HelmetWatch watch) {
+  HelmetDesk(Journal journal, Database database, HelmetWatch watch, HelmetDates dates) {
     this.journal = journal;
     this.database = database;
     this.watch = watch;
+    this.dates = dates;
   }
 
   /** A helmet with how many events it has had. */
@@ -46,7 +48,8 @@ public class HelmetDesk {
    */
   public List<HelmetEvent> run(String tag, HelmetCommand command, Cause cause) {
     Loaded loaded = load(tag);
-    return switch (HelmetDecider.decide(loaded.helmet(), command)) {
+    HelmetCommand dated = dates.dated(loaded.helmet(), command);
+    return switch (HelmetDecider.decide(loaded.helmet(), dated)) {
       case Refused refused -> throw Problem.conflict(refused.code(), refused.sentence());
       case Accepted accepted -> {
         keep(loaded, accepted.events(), cause);

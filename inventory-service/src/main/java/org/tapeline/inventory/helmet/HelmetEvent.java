@@ -118,9 +118,10 @@ public sealed interface HelmetEvent {
       implements HelmetEvent {}
 
   /**
-   * Its certification label was read.
+   * It is certified until another day than was known.
    *
-   * @param how {@code reconditioned}, or {@code label-read} on a helmet that was not sent out
+   * @param how {@code reconditioned}, {@code label-read} on a helmet that was not sent out, or
+   *     {@code policy} when no label was read
    */
   record HelmetRecertified(String tag, LocalDate certifiedUntil, String how, String by, Instant at)
       implements HelmetEvent {}

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.UUID;
 import org.tapeline.inventory.helmet.HelmetViews.Filter;
 import org.tapeline.inventory.helmet.HelmetViews.View;
+import org.tapeline.inventory.helmet.HelmetWork.Label;
 import org.tapeline.inventory.helmet.HelmetWork.To;
 import org.tapeline.inventory.helmet.HelmetWork.Why;
 import org.tapeline.journal.quarkus.http.Answers;
@@ -71,6 +72,14 @@ public class HelmetResource {
       @PathParam("tag") String tag, @HeaderParam(CommandId.HEADER) String commandId, To to) {
     UUID id = CommandId.of(commandId);
     return Answers.of(id, work.giveBack(access.see(tag).tag(), to, id));
+  }
+
+  @POST
+  @Path("/{tag}/certification")
+  public Response recertify(
+      @PathParam("tag") String tag, @HeaderParam(CommandId.HEADER) String commandId, Label label) {
+    UUID id = CommandId.of(commandId);
+    return Answers.of(id, work.recertify(access.see(tag).tag(), label, id));
   }
 
   @POST

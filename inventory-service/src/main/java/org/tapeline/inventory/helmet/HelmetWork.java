@@ -2,14 +2,18 @@ package org.tapeline.inventory.helmet;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.UUID;
 import org.tapeline.inventory.helmet.HelmetCommand.Move;
+import org.tapeline.inventory.helmet.HelmetCommand.Recertify;
 import org.tapeline.inventory.helmet.HelmetCommand.Retire;
 import org.tapeline.inventory.helmet.HelmetCommand.Return;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** What people do with a helmet, each as one command. */
@@ -18,12 +22,14 @@ public class HelmetWork {
   private final HelmetDesk desk;
   private final Places places;
   private final CommandLog commands;
+  private final Caller caller;
   private final Clock clock;
 
-  HelmetWork(HelmetDesk desk, Places places, CommandLog commands, Clock clock) {
+  HelmetWork(HelmetDesk desk, Places places, CommandLog commands, Caller caller, Clock clock) {
     this.desk = desk;
     this.places = places;
     this.commands = commands;
+    this.caller = caller;
     this.clock = clock;
   }
 
@@ -32,6 +38,9 @@ public class HelmetWork {
 
   /** Why it is retired: age, lost or other. */
   public record Why(String why) {}
+
+  /** The last day that the certification label shows. */
+  public record Label(LocalDate certifiedUntil) {}
 
   /** Where it stands after that. */
   public record After(String tag, String state, String place) {}
@@ -42,6 +51,28 @@ public class HelmetWork {
 
   Answer giveBack(String tag, To to, UUID id) {
     return does("return", tag, to, new Return(place(to), clock.instant()), id);
+  }
+
+  /** The answer says the day that counts: no label outlasts the last age. */
+  Answer recertify(String tag, Label label, UUID id) {
+    if (label == null || label.certifiedUntil() == null) {
+      throw Problem.badRequest(
+          "certification",
+          "Say until when.",
+          new Problem.FieldError("certifiedUntil", "Write the last day on the label: 2027-08-01."));
+    }
+    return commands.once(
+        id,
+        "recertify/" + tag,
+        label,
+        () -> {
+          Instant now = clock.instant();
+          desk.run(
+              tag,
+              new Recertify(label.certifiedUntil(), "label-read", caller.id(), now),
+              Cause.command(id).step("recertify"));
+          return Answer.of(200, new Label(desk.load(tag).helmet().certifiedUntil().orElseThrow()));
+        });
   }
 
   Answer retire(String tag, Why why, UUID id) {

@@ -1,12 +1,21 @@
 package org.tapeline.inventory.reconditioning;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import org.tapeline.inventory.policy.HelmetPolicy;
+import org.tapeline.inventory.policy.HelmetPolicyFile;
 
-/** Cautious rules for all models. */
+/** The rules of the association's helmet policy. */
 @ApplicationScoped
 public class PolicyRules implements HelmetRules {
+  private final HelmetPolicyFile policy;
+
+  PolicyRules(HelmetPolicyFile policy) {
+    this.policy = policy;
+  }
+
   @Override
   public ForModel of(String model) {
-    return new ForModel(12, 9);
+    HelmetPolicy.Rule rule = policy.get().of(model);
+    return new ForModel(rule.certifiedMonths(), rule.lastAgeYears());
   }
 }

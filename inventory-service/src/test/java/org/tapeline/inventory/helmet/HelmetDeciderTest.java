@@ -303,7 +303,9 @@ class HelmetDeciderTest {
   @DisplayName("with its label read can be issued again")
   void labelRead() {
     HelmetEvent[] life =
-        life(received(Optional.of(TODAY.minusDays(1))), new Recertify(NEXT_YEAR, "depot", AT));
+        life(
+            received(Optional.of(TODAY.minusDays(1))),
+            new Recertify(NEXT_YEAR, "label-read", "depot", AT));
     assertThat(then(when(issueTo(PLAYER), life))).containsExactly(ISSUED);
   }
 

@@ -5,6 +5,7 @@ import static io.restassured.RestAssured.given;
 import io.restassured.response.ValidatableResponse;
 import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicInteger;
 
@@ -65,8 +66,15 @@ final class Depot {
     importing(
             "helmets",
             "all-or-none",
-            "model,size,lot,manufactured_on,place\n"
-                + String.join(",", model, size, "L-" + UUID.randomUUID(), "2025-05-15", place))
+            "model,size,lot,manufactured_on,certified_until,place\n"
+                + String.join(
+                    ",",
+                    model,
+                    size,
+                    "L-" + UUID.randomUUID(),
+                    LocalDate.now().minusMonths(6).toString(),
+                    LocalDate.now().plusYears(2).toString(),
+                    place))
         .statusCode(200);
     return as("manager")
         .queryParam("model", model)

@@ -148,9 +148,10 @@ class DeskTest {
   @Test
   @DisplayName("the list of helmets is sorted, paged and saved whole, for a fitter the own ones")
   void list() {
-    StringBuilder many = new StringBuilder("model,size,lot,manufactured_on,place\n");
+    StringBuilder many =
+        new StringBuilder("model,size,lot,manufactured_on,certified_until,place\n");
     for (int i = 0; i < 205; i++) {
-      many.append(model + "," + SIZE + ",P-" + i + ",2025-05-15,SOUTH\n");
+      many.append(model + "," + SIZE + ",P-" + i + ",2025-05-15,2029-05-15,SOUTH\n");
     }
     importing("helmets", "all-or-none", many.toString()).statusCode(200);
     String last =

@@ -48,10 +48,11 @@ class LastHelmetsTest {
   void exactlyFifty() throws Exception {
     Depot.places();
     String model = freshModel();
-    StringBuilder helmets = new StringBuilder("model,size,lot,manufactured_on,place\n");
+    StringBuilder helmets =
+        new StringBuilder("model,size,lot,manufactured_on,certified_until,place\n");
     for (int i = 0; i < HELMETS; i++) {
       String place = List.of("DEPOT", "NORTH", "RIVER").get(i % 3);
-      helmets.append(model + ",youth-large,LAST-" + i + ",2025-05-15," + place + "\n");
+      helmets.append(model + ",youth-large,LAST-" + i + ",2025-05-15,2029-05-15," + place + "\n");
     }
     importing("helmets", "all-or-none", helmets.toString()).statusCode(200);
     List<UUID> cases = new ArrayList<>();
