@@ -35,10 +35,16 @@ class ArchitectureTest {
   static final ArchRule theRestockRulesArePure = coreOf(OURS + "restock\\.Restock(\\$.*)?");
 
   @ArchTest
-  static final ArchRule theDamageRulesArePure = coreOf(OURS + "damage\\.DamageRules(\\$.*)?");
+  static final ArchRule theDamageRulesArePure =
+      coreOf(OURS + "damage\\.(DamageRules|InspectionPolicy|Inspection|Turn|Photo)(\\$.*)?");
 
   @ArchTest
-  static final ArchRule theLedgerIsPure = coreOf(OURS + "stock\\.(Move|StockEvent)(\\$.*)?");
+  static final ArchRule theLedgerIsPure =
+      coreOf(OURS + "stock\\.(Move|StockEvent|Shelf|Balances|StockPolicy|CountSheet)" + "(\\$.*)?");
+
+  @ArchTest
+  static final ArchRule theCompatibilityOfPartsIsPure =
+      coreOf(OURS + "compat\\.PartCompatibility(\\$.*)?");
 
   /**
    * Charts may use the library that draws them, and nothing that knows where the numbers come from.

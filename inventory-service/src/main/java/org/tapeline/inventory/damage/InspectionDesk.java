@@ -28,9 +28,6 @@ import org.tapeline.journal.quarkus.http.Problem.FieldError;
 /** Takes what an inspection found; the parts that were put on leave the stock with it. */
 @ApplicationScoped
 public class InspectionDesk {
-  private static final String BACK = "back-to-stock";
-  private static final String RETIRE = "retire";
-
   private final HelmetDesk helmets;
   private final StockDesk stock;
   private final CompatibilityTable compatibility;
@@ -56,31 +53,6 @@ public class InspectionDesk {
       this.policy = EventJson.MAPPER.readValue(file, InspectionPolicy.class);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    }
-  }
-
-  /**
-   * What was found, and what follows.
-   *
-   * @param outcome {@code back-to-stock} or {@code retire}
-   * @param findings codes of the policy
-   * @param parts codes of the parts that were put on, one for each piece
-   */
-  public record Inspection(String outcome, List<String> findings, List<String> parts) {
-    public Inspection {
-      outcome = outcome == null ? "" : outcome;
-      findings = clean(findings);
-      parts = clean(parts);
-    }
-
-    private static List<String> clean(List<String> codes) {
-      return codes == null
-          ? List.of()
-          : codes.stream().filter(c -> c != null && !c.isBlank()).map(String::strip).toList();
-    }
-
-    boolean backToStock() {
-      return outcome.equals(BACK);
     }
   }
 
@@ -128,7 +100,7 @@ public class InspectionDesk {
 
   private void check(Inspection said) {
     List<FieldError> errors = new ArrayList<>();
-    if (!List.of(BACK, RETIRE).contains(said.outcome())) {
+    if (!Inspection.OUTCOMES.contains(said.outcome())) {
       errors.add(new FieldError("outcome", "Write back-to-stock or retire."));
     }
     policy.check(said.backToStock(), said.findings(), said.parts()).stream()

@@ -2,7 +2,6 @@ package org.tapeline.inventory.damage;
 
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.inventory.damage.InspectionDesk.Inspection;
 import org.tapeline.inventory.damage.InspectionPolicy.Finding;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
 

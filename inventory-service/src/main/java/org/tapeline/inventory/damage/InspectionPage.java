@@ -13,7 +13,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import org.jboss.resteasy.reactive.RestForm;
-import org.tapeline.inventory.damage.InspectionDesk.Inspection;
 import org.tapeline.inventory.helmet.HelmetAccess;
 import org.tapeline.inventory.helmet.HelmetViews.View;
 import org.tapeline.journal.quarkus.http.Answers;

@@ -76,31 +76,32 @@ public record InspectionPolicy(int version, String source, List<Finding> finding
 
   /** What is wrong with what was found and what shall follow; empty when nothing is. */
   public List<Wrong> check(boolean backToStock, List<String> codes, List<String> parts) {
+    List<Finding> found = codes.stream().flatMap(code -> find(code).stream()).toList();
     List<Wrong> wrong = new ArrayList<>();
-    List<Finding> found = new ArrayList<>();
-    for (String code : codes) {
-      Optional<Finding> known = find(code);
-      known.ifPresent(found::add);
-      if (known.isEmpty()) {
-        wrong.add(new Wrong("findings", "There is no finding " + code + ". Choose from the list."));
-      }
-    }
+    codes.stream()
+        .filter(code -> find(code).isEmpty())
+        .map(code -> "There is no finding " + code + ". Choose from the list.")
+        .forEach(sentence -> wrong.add(new Wrong("findings", sentence)));
     if (backToStock) {
       found.stream()
           .filter(f -> !f.mayGoBack())
-          .map(f -> new Wrong("outcome", "It cannot go back to stock. " + f.why()))
-          .forEach(wrong::add);
+          .map(f -> "It cannot go back to stock. " + f.why())
+          .forEach(sentence -> wrong.add(new Wrong("outcome", sentence)));
     }
     if (found.size() > 1 && found.stream().anyMatch(Finding::alone)) {
       wrong.add(new Wrong("findings", "\"Nothing found\" does not go with another finding."));
     }
-    boolean needsPart = found.stream().anyMatch(Finding::needsPart);
+    wrong.addAll(checkParts(found.stream().anyMatch(Finding::needsPart), parts));
+    return wrong;
+  }
+
+  private static List<Wrong> checkParts(boolean needsPart, List<String> parts) {
     if (needsPart && parts.isEmpty()) {
-      wrong.add(new Wrong("parts", "Name the part that was put on."));
+      return List.of(new Wrong("parts", "Name the part that was put on."));
     }
     if (!needsPart && !parts.isEmpty()) {
-      wrong.add(new Wrong("parts", "Choose also that a part was replaced, or name no part."));
+      return List.of(new Wrong("parts", "Choose also that a part was replaced, or name no part."));
     }
-    return wrong;
+    return List.of();
   }
 }

@@ -12,7 +12,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.inventory.damage.InspectionDesk.Inspection;
 import org.tapeline.inventory.helmet.HelmetAccess;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;

@@ -10,7 +10,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import org.tapeline.inventory.compat.CompatibilityTable;
-import org.tapeline.inventory.damage.InspectionDesk.Inspection;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.inventory.helmet.HelmetDesk;
 import org.tapeline.journal.UuidV7;

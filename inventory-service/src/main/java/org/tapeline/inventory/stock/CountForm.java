@@ -4,7 +4,7 @@ import jakarta.ws.rs.core.MultivaluedMap;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tapeline.inventory.stock.Counts.Line;
+import org.tapeline.inventory.stock.CountSheet.Line;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
 /**
@@ -43,7 +43,7 @@ public record CountForm(String place, boolean showBook, List<Row> rows) {
       return Optional.of(counted)
           .filter(c -> c.matches("[0-9]{1,9}"))
           .map(Integer::valueOf)
-          .filter(n -> n <= Counts.MOST);
+          .filter(n -> n <= CountSheet.MOST);
     }
 
     public int variance() {
@@ -135,7 +135,7 @@ public record CountForm(String place, boolean showBook, List<Row> rows) {
                             List.of(
                                 new FieldError(
                                     "counted",
-                                    "Write a whole number from 0 to " + Counts.MOST + ".")))
+                                    "Write a whole number from 0 to " + CountSheet.MOST + ".")))
                         : r)
             .toList());
   }

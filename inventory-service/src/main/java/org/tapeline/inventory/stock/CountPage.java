@@ -13,11 +13,8 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.core.Response;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
-import java.util.stream.IntStream;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.inventory.place.Places.Place;
 import org.tapeline.inventory.stock.CountForm.Row;
@@ -26,7 +23,6 @@ import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.journal.quarkus.http.Problem;
-import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
 /** Counting the shelves of a place: type what is there, look at the differences, confirm. */
 @Path("/stock/count")
@@ -35,22 +31,14 @@ import org.tapeline.journal.quarkus.http.Problem.FieldError;
 @RunOnVirtualThread
 public class CountPage {
   private final Counts counts;
-  private final Books books;
-  private final Ledger ledger;
+  private final CountForms forms;
   private final StockPolicyFile policy;
   private final Places places;
   private final Caller caller;
 
-  CountPage(
-      Counts counts,
-      Books books,
-      Ledger ledger,
-      StockPolicyFile policy,
-      Places places,
-      Caller caller) {
+  CountPage(Counts counts, CountForms forms, StockPolicyFile policy, Places places, Caller caller) {
     this.counts = counts;
-    this.books = books;
-    this.ledger = ledger;
+    this.forms = forms;
     this.policy = policy;
     this.places = places;
     this.caller = caller;
@@ -75,7 +63,7 @@ public class CountPage {
       return Templates.count(own(), new CountForm("", shown, List.of()), "").render();
     }
     counts.mayCountAt(place);
-    return list(CountForm.blank(place, shown, books.at(place)), "");
+    return list(forms.blank(place, shown), "");
   }
 
   private String list(CountForm form, String wrong) {
@@ -95,20 +83,7 @@ public class CountPage {
   public String again(MultivaluedMap<String, String> sent) {
     CountForm form = CountForm.read(sent);
     counts.mayCountAt(form.place());
-    return list(merged(form), "");
-  }
-
-  /** Every part of the place, with what was typed for some of them. */
-  private CountForm merged(CountForm form) {
-    List<Row> rows =
-        new ArrayList<>(
-            CountForm.blank(form.place(), form.showBook(), books.at(form.place())).rows());
-    for (Row typed : form.rows()) {
-      rows.removeIf(r -> r.item().equals(typed.item()) && r.model().equals(typed.model()));
-      rows.add(typed.withNow(ledger.pieces(form.place(), typed.item(), typed.model())));
-    }
-    rows.sort(Comparator.comparing(Row::item).thenComparing(Row::model));
-    return new CountForm(form.place(), form.showBook(), rows);
+    return list(forms.merged(form), "");
   }
 
   /** What differs, before anything is booked. */
@@ -120,24 +95,15 @@ public class CountPage {
     counts.mayCountAt(form.place());
     if (!form.good()) {
       return Response.status(400)
-          .entity(list(merged(form), "Correct what is marked below."))
+          .entity(list(forms.merged(form), "Correct what is marked below."))
           .build();
     }
     if (form.filled().isEmpty()) {
       return Response.status(400)
-          .entity(list(merged(form), "Write what you counted, in one line or more."))
+          .entity(list(forms.merged(form), "Write what you counted, in one line or more."))
           .build();
     }
-    return Response.ok(review(withNow(form), "")).build();
-  }
-
-  private CountForm withNow(CountForm form) {
-    return new CountForm(
-        form.place(),
-        form.showBook(),
-        form.filled().stream()
-            .map(r -> r.withNow(ledger.pieces(form.place(), r.item(), r.model())))
-            .toList());
+    return Response.ok(review(forms.withNow(form), "")).build();
   }
 
   private String review(CountForm form, String wrong) {
@@ -152,7 +118,7 @@ public class CountPage {
     List<Row> rows = form.filled();
     try {
       UUID id = CommandId.of(sent.getFirst("commandId"));
-      counts.take(new Counts.Sheet(form.place(), rows.stream().map(Row::line).toList()), id);
+      counts.take(new CountSheet(form.place(), rows.stream().map(Row::line).toList()), id);
       int differed = (int) rows.stream().filter(r -> r.variance() != 0).count();
       return Answers.goTo(
           "/inventory/stock/count/done?place="
@@ -162,27 +128,9 @@ public class CountPage {
               + "&differed="
               + differed);
     } catch (Problem problem) {
-      List<Row> marked =
-          IntStream.range(0, rows.size())
-              .mapToObj(i -> marked(rows.get(i), i, problem, form.place()))
-              .toList();
-      CountForm again = new CountForm(form.place(), form.showBook(), marked);
-      return Response.status(problem.status()).entity(review(again, problem.getMessage())).build();
+      String page = review(forms.marked(form, problem.errors()), problem.getMessage());
+      return Response.status(problem.status()).entity(page).build();
     }
-  }
-
-  /** The errors of that line, and what its books say now. */
-  private Row marked(Row row, int line, Problem problem, String place) {
-    String end = "-" + line;
-    List<FieldError> own =
-        problem.errors().stream()
-            .filter(e -> e.field().endsWith(end))
-            .map(
-                e ->
-                    new FieldError(
-                        e.field().substring(0, e.field().length() - end.length()), e.message()))
-            .toList();
-    return row.withNow(ledger.pieces(place, row.item(), row.model())).with(own);
   }
 
   @GET

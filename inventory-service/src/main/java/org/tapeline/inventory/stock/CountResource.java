@@ -11,7 +11,6 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.inventory.stock.Counts.Sheet;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 
@@ -29,9 +28,9 @@ public class CountResource {
   }
 
   @POST
-  public Response count(@HeaderParam(CommandId.HEADER) String commandId, Sheet sheet) {
+  public Response count(@HeaderParam(CommandId.HEADER) String commandId, CountSheet sheet) {
     UUID id = CommandId.of(commandId);
-    Sheet said = sheet == null ? new Sheet("", List.of()) : sheet;
+    CountSheet said = sheet == null ? new CountSheet("", List.of()) : sheet;
     return Answers.of(id, counts.take(said, id));
   }
 }

@@ -3,12 +3,12 @@ package org.tapeline.inventory.stock;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.UUID;
 import org.tapeline.inventory.place.Places;
+import org.tapeline.inventory.stock.CountSheet.Line;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
@@ -21,11 +21,6 @@ import org.tapeline.journal.quarkus.http.Problem.FieldError;
  */
 @ApplicationScoped
 public class Counts {
-  /** More than this at one place is a slip of the finger. */
-  static final int MOST = 100_000;
-
-  private static final String CODE = "[a-z0-9][a-z0-9-]{0,59}";
-
   private final StockDesk stock;
   private final Ledger ledger;
   private final StockPolicyFile policy;
@@ -48,33 +43,6 @@ public class Counts {
     this.caller = caller;
   }
 
-  /**
-   * What was counted of a part.
-   *
-   * @param model the helmet model that it is kept for; empty for any
-   * @param counted pieces, 0 or more
-   * @param book what the books said when the variance was looked at
-   * @param reason a code of the policy; empty when the books agree
-   */
-  public record Line(String item, String model, int counted, int book, String reason) {
-    public Line {
-      item = item == null ? "" : item.strip();
-      model = model == null ? "" : model.strip();
-      reason = reason == null ? "" : reason.strip();
-    }
-
-    public int variance() {
-      return counted - book;
-    }
-  }
-
-  /** A count at a place. */
-  public record Sheet(String place, List<Line> lines) {
-    public Sheet {
-      lines = lines == null ? List.of() : List.copyOf(lines);
-    }
-  }
-
   /** How many lines were booked, and how many of them differed. */
   public record Booked(String place, int lines, int differed) {}
 
@@ -82,9 +50,9 @@ public class Counts {
    * @throws Problem 400 for what is wrong in a line, 409 when the books have changed since they
    *     were looked at; the field of an error ends with the number of its line, from 0
    */
-  public Answer take(Sheet sheet, UUID id) {
+  public Answer take(CountSheet sheet, UUID id) {
     mayCountAt(sheet.place());
-    check(sheet.lines());
+    check(sheet);
     return commands.once(
         id,
         "count-stock",
@@ -109,33 +77,17 @@ public class Counts {
     }
   }
 
-  private void check(List<Line> lines) {
-    List<FieldError> errors = new ArrayList<>();
-    Set<String> seen = new HashSet<>();
-    for (int i = 0; i < lines.size(); i++) {
-      Line line = lines.get(i);
-      if (!line.item().matches(CODE) || !line.model().matches("|" + CODE)) {
-        errors.add(new FieldError("item-" + i, "Give the part's code, such as jaw-pad-15mm."));
-      }
-      if (!seen.add(line.item() + " " + line.model())) {
-        errors.add(new FieldError("item-" + i, "This part stands there twice. Add them up."));
-      }
-      if (line.counted() < 0 || line.counted() > MOST) {
-        errors.add(new FieldError("counted-" + i, "Write a whole number from 0 to " + MOST + "."));
-      }
-      if (line.variance() != 0 && !policy.inForce().explainsVariance(line.reason())) {
-        errors.add(new FieldError("reason-" + i, "Say what explains the difference best."));
-      }
-    }
-    if (lines.isEmpty()) {
-      errors.add(new FieldError("counted-0", "Write what you counted, in one line or more."));
-    }
+  private void check(CountSheet sheet) {
+    List<FieldError> errors =
+        sheet.wrong(policy.inForce()).stream()
+            .map(w -> new FieldError(w.field() + "-" + w.line(), w.sentence()))
+            .toList();
     if (!errors.isEmpty()) {
       throw new Problem(400, "count", "Not understood", "Correct what is marked below.", errors);
     }
   }
 
-  private void book(Sheet sheet, Cause cause) {
+  private void book(CountSheet sheet, Cause cause) {
     String place = sheet.place();
     // Always in the same order: else two counts would wait for each other.
     Set<String> items = new TreeSet<>(sheet.lines().stream().map(Line::item).toList());
@@ -152,7 +104,7 @@ public class Counts {
     items.forEach(item -> stock.changed(place, item, cause));
   }
 
-  private void refuseWhatChanged(Sheet sheet) {
+  private void refuseWhatChanged(CountSheet sheet) {
     List<FieldError> changed = new ArrayList<>();
     for (int i = 0; i < sheet.lines().size(); i++) {
       Line line = sheet.lines().get(i);

@@ -80,29 +80,23 @@ public class HandMoves {
   public Answer move(Asked asked, UUID id) {
     check(asked);
     return commands.once(
-        id,
-        "move-parts",
-        asked,
-        () -> {
-          Cause cause = Cause.command(id).step("move-" + asked.item());
-          Stream.of(asked.from(), asked.to())
-              .filter(places::exists)
-              .sorted()
-              .forEach(place -> ledger.lock(place, asked.item()));
-          Move move =
-              new Move(
-                  account(asked.from()),
-                  account(asked.to()),
-                  asked.item(),
-                  asked.model(),
-                  asked.quantity());
-          UUID booked = stock.move(move, asked.reason(), caller.id(), cause);
-          Stream.of(asked.from(), asked.to())
-              .filter(places::exists)
-              .forEach(p -> stock.changed(p, asked.item(), cause));
-          return Answer.of(
-              200, new Moved(booked, left(asked.from(), asked), left(asked.to(), asked)));
-        });
+        id, "move-parts", asked, () -> book(asked, Cause.command(id).step("move")));
+  }
+
+  private Answer book(Asked asked, Cause cause) {
+    List<String> ends =
+        Stream.of(asked.from(), asked.to()).filter(places::exists).sorted().toList();
+    ends.forEach(place -> ledger.lock(place, asked.item()));
+    Move move =
+        new Move(
+            account(asked.from()),
+            account(asked.to()),
+            asked.item(),
+            asked.model(),
+            asked.quantity());
+    UUID booked = stock.move(move, asked.reason(), caller.id(), cause);
+    ends.forEach(place -> stock.changed(place, asked.item(), cause));
+    return Answer.of(200, new Moved(booked, left(asked.from(), asked), left(asked.to(), asked)));
   }
 
   private int left(String place, Asked asked) {
@@ -114,18 +108,7 @@ public class HandMoves {
   }
 
   private void check(Asked asked) {
-    List<FieldError> errors = new ArrayList<>();
-    boolean from = places.exists(asked.from());
-    boolean to = places.exists(asked.to());
-    if (!from && !asked.from().equals(SUPPLIER)) {
-      errors.add(new FieldError("from", "Choose where they come from."));
-    }
-    if (!to && !Set.of(SUPPLIER, SCRAP).contains(asked.to())) {
-      errors.add(new FieldError("to", "Choose where they go."));
-    }
-    if (errors.isEmpty() && (!from && !to || asked.from().equals(asked.to()))) {
-      errors.add(new FieldError("to", "One end must be a place, and the other not the same."));
-    }
+    List<FieldError> errors = new ArrayList<>(wrongEnds(asked));
     if (!asked.item().matches(CODE) || !asked.model().matches("|" + CODE)) {
       errors.add(new FieldError("part", "Choose a part of the list."));
     }
@@ -138,5 +121,21 @@ public class HandMoves {
     if (!errors.isEmpty()) {
       throw new Problem(400, "move", "Not understood", "Correct what is marked below.", errors);
     }
+  }
+
+  private List<FieldError> wrongEnds(Asked asked) {
+    List<FieldError> errors = new ArrayList<>();
+    boolean from = places.exists(asked.from());
+    boolean to = places.exists(asked.to());
+    if (!from && !asked.from().equals(SUPPLIER)) {
+      errors.add(new FieldError("from", "Choose where they come from."));
+    }
+    if (!to && !Set.of(SUPPLIER, SCRAP).contains(asked.to())) {
+      errors.add(new FieldError("to", "Choose where they go."));
+    }
+    if (errors.isEmpty() && (!from && !to || asked.from().equals(asked.to()))) {
+      errors.add(new FieldError("to", "One end must be a place, and the other not the same."));
+    }
+    return errors;
   }
 }

@@ -10,14 +10,10 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.inventory.place.Places.Place;
 import org.tapeline.journal.quarkus.http.Problem;
@@ -83,7 +79,9 @@ public class LedgerPage {
       @QueryParam("model") String model) {
     Place place = place(code);
     String kept = model == null ? "*" : model;
-    return Response.ok(written(place.code(), item(item), kept))
+    return Response.ok(
+            LedgerCsv.of(
+                place.code(), item(item), books.moves(place.code(), item, kept, Integer.MAX_VALUE)))
         .header(
             "Content-Disposition",
             "attachment; filename=\"ledger-"
@@ -92,34 +90,6 @@ public class LedgerPage {
                 + item.replace(':', '-')
                 + ".csv\"")
         .build();
-  }
-
-  private String written(String place, String item, String model) {
-    StringBuilder csv = new StringBuilder();
-    CSVFormat format =
-        CSVFormat.DEFAULT
-            .builder()
-            .setHeader(
-                "place", "item", "model", "at", "why", "reason", "by", "other", "amount", "balance")
-            .get();
-    try (CSVPrinter printer = new CSVPrinter(csv, format)) {
-      for (Books.Entry e : books.moves(place, item, model, Integer.MAX_VALUE)) {
-        printer.printRecord(
-            place,
-            item,
-            e.model(),
-            e.at(),
-            e.why(),
-            e.reason(),
-            e.by(),
-            e.other(),
-            e.amount(),
-            e.after());
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return csv.toString();
   }
 
   private Place place(String code) {

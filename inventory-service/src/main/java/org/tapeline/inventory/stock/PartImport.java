@@ -39,12 +39,7 @@ public class PartImport {
       }
       String item = row.matching("item", CODE, "Give the part's code, such as jaw-pad-15mm.");
       String model = row.matching("model", "|" + CODE, "Give the model's code, or leave it empty.");
-      if (!model.isEmpty() && row.good() && !compatibility.inForce().fits(item, model)) {
-        row.wrong(
-            "model",
-            "The compatibility table does not list this part for this model. Correct the model,"
-                + " or have the table changed first.");
-      }
+      checkModel(row, item, model);
       int quantity = row.whole("quantity", 0, 1_000_000);
       if (!seen.add(place + " " + item + " " + model)) {
         row.wrong("item", "This part stands in the file twice for this place.");
@@ -56,5 +51,15 @@ public class PartImport {
       }
     }
     return tally.answer();
+  }
+
+  /** Stock that is kept for a model must be a part for that model. */
+  private void checkModel(Rows row, String item, String model) {
+    if (!model.isEmpty() && row.good() && !compatibility.inForce().fits(item, model)) {
+      row.wrong(
+          "model",
+          "The compatibility table does not list this part for this model. Correct the model,"
+              + " or have the table changed first.");
+    }
   }
 }
