@@ -208,9 +208,11 @@ public class RestockWork {
   private void arriveByTransfer(Restock r, int good, int damaged, String by, Cause cause) {
     if (r.ofHelmet() && good + damaged > 0) {
       helmetArrives(r, damaged > 0, by, cause);
-    } else if (good > 0) {
+    }
+    if (!r.ofHelmet() && good > 0) {
       stock.transfer(r.fromPlace().orElseThrow(), r.place(), r.item(), good, cause);
-    } else if (damaged > 0) {
+    }
+    if (!r.ofHelmet() && damaged > 0) {
       stock.writeOff(r.fromPlace().orElseThrow(), r.item(), damaged, cause);
     }
   }
