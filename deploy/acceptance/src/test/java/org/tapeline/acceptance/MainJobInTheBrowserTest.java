@@ -136,8 +136,11 @@ class MainJobInTheBrowserTest {
     fitter.navigate("/inventory/helmets/" + tag + "/damage");
     choose("Shell");
     choose("Cracked or broken");
+    fitter.getByLabel("Photo").setInputFiles(SnapShot.of("damage.jpg", 3000, 2000));
     button(fitter, "Report damage").click();
     assertThat(fitter.locator("main")).containsText("out of use from now on");
+    assertThat(fitter.locator("img.photo")).isVisible();
+    Look.at(fitter, "damage-reported");
   }
 
   private void choose(String words) {

@@ -19,7 +19,9 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.time.Duration;
+import java.util.List;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -80,6 +82,19 @@ class StockCountTest {
     count("fitter.north", "SOUTH", part, 6, 8, "lost").statusCode(403);
     assertThat(pieces("SOUTH", part)).isEqualTo(8);
     count("fitter.south", "SOUTH", part, 7, 8, "lost").statusCode(200);
+  }
+
+  @Test
+  @DisplayName("that two people count at once are booked for one, and the other is told")
+  void twoAtOnce() {
+    opening("SOUTH", part, 8);
+    List<Integer> answers =
+        IntStream.of(7, 6)
+            .parallel()
+            .mapToObj(n -> count("depot", "SOUTH", part, n, 8, "lost").extract().statusCode())
+            .toList();
+    assertThat(answers).containsExactlyInAnyOrder(200, 409);
+    assertThat(pieces("SOUTH", part)).isBetween(6, 7);
   }
 
   @Test
