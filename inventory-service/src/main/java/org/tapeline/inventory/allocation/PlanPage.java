@@ -20,6 +20,7 @@ import org.jboss.resteasy.reactive.RestForm;
 import org.tapeline.inventory.allocation.PlanViews.Entry;
 import org.tapeline.inventory.allocation.PlanViews.KindChoice;
 import org.tapeline.inventory.allocation.PlanViews.View;
+import org.tapeline.inventory.csv.CsvAnswer;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.DerivedId;
@@ -117,6 +118,30 @@ public class PlanPage {
   @Path("/{plan}")
   public String one(@PathParam("plan") UUID plan, @QueryParam("with") UUID with) {
     return show(plan, Optional.ofNullable(with), "");
+  }
+
+  /** Helmet by helmet, for handing out. */
+  @GET
+  @Path("/{plan}/helmets.csv")
+  @Produces("text/csv")
+  public Response csv(@PathParam("plan") UUID plan) {
+    return CsvAnswer.of(
+        "plan-" + plan,
+        List.of("field", "tag", "model", "size", "from", "liking", "minutes", "player", "outcome"),
+        views.one(plan).lines().stream().map(PlanPage::cells).toList());
+  }
+
+  private static List<Object> cells(PlanStore.Line l) {
+    return List.of(
+        l.field(),
+        l.isToBuy() ? "to be bought" : l.tag(),
+        l.model(),
+        l.size(),
+        l.place(),
+        l.liking(),
+        l.minutes(),
+        l.player(),
+        l.outcome().orElse(""));
   }
 
   private String show(UUID plan, Optional<UUID> with, String wrong) {

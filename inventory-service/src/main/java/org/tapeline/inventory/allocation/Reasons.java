@@ -95,6 +95,7 @@ final class Reasons {
       case "reserved" -> "kept for re-fits";
       case "quarantined" -> "waiting for inspection";
       case "held" -> "on hold";
+      case "at-reconditioner" -> "at the reconditioner";
       case "left-where-it-is" -> "at places that are left out";
       default -> Words.code(why).toLowerCase(Locale.ROOT);
     };

@@ -59,6 +59,19 @@ public class PlannedHelmets {
     }
   }
 
+  /**
+   * The player has another helmet: what was planned is free for others.
+   *
+   * @return what the helmet is that is free now
+   */
+  Optional<Need> forgetOf(UUID player) {
+    Optional<String> tag =
+        database.first(
+            "select tag from planned_helmet where player = ?", row -> row.getString(1), player);
+    tag.ifPresent(this::forget);
+    return tag.map(this::kindOf);
+  }
+
   /** What the helmet is, which may be of another model or size than the case asked for. */
   Need kindOf(String tag) {
     return database

@@ -30,6 +30,7 @@ public class WhenHelmetComesOrGoesThenServe implements HelmetWatch {
   @Override
   public void taken(String tag, String why, Cause cause) {
     planned.forget(tag);
+    holder(tag).flatMap(planned::forgetOf).ifPresent(free -> reservations.serve(free.key(), cause));
     Optional<Kept> live = store.liveOn(tag);
     if (live.isEmpty()) {
       return;

@@ -36,7 +36,7 @@ class ReasonsTest {
                 "NORTH",
                 2,
                 "There is no free helmet of Youth large in Model A or Model B."
-                    + " Not to be had: 3 at reconditioner, 2 on hold.",
+                    + " Not to be had: 3 at the reconditioner, 2 on hold.",
                 "2 more of Youth large in Model A at NORTH"));
   }
 

@@ -150,6 +150,19 @@ class MassReplacementTest {
   }
 
   @Test
+  @DisplayName("are free again for others once their players have been fitted in others")
+  void fittedInAnother() {
+    String planned = helmet(model, SIZE, "NORTH");
+    String other = helmet(model, "youth-medium", "NORTH");
+    UUID player = roster.player("NORTH", model, SIZE);
+    plans.replaceAll(Set.of(player), newCause());
+    UUID waits = fitting.opens(UUID.randomUUID(), "NORTH", Fitting.helmet(model, SIZE));
+    fitting.hears("replacement-missing", "refitCase", waits);
+    fitting.signsOff(player, other, "NORTH");
+    assertThat(reserved(waits)).isEqualTo(planned);
+  }
+
+  @Test
   @DisplayName("may be of the second size, and serve the case that asked for the first")
   void secondSize() {
     String medium = helmet(model, "youth-medium", field);

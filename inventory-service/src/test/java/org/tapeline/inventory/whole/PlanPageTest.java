@@ -54,6 +54,10 @@ class PlanPageTest {
         .body(containsString("There is no free helmet of Youth small in Model"))
         .body(containsString("1 more of Youth small in Model"))
         .body(containsString("Commit this plan"));
+    page(page + "/helmets.csv")
+        .header("Content-Type", containsString("text/csv"))
+        .body(containsString("field,tag,model,size,from"))
+        .body(containsString("DEPOT,advised,"));
   }
 
   @Test
