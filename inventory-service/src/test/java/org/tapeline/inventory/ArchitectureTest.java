@@ -76,7 +76,7 @@ class ArchitectureTest {
           OURS
               + "allocation\\.(FlowNetwork|FlowSolver|OptimalityProof|Kind|Seeker|FreeHelmet|Ways"
               + "|AllocationPolicy|Situation|Grouping|AllocationNetwork|Allocation|Allotment"
-              + "|Accepts|Plan|PlanWish|PlanEvent|Reason|Reasons)(\\$.*)?",
+              + "|Accepts|ShelfSupply|Plan|PlanLine|PlanWish|PlanEvent|Reason|Reasons)(\\$.*)?",
           OURS + "helmet\\.Words");
 
   @ArchTest

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.tapeline.inventory.allocation.Grouping.Line;
 import org.tapeline.inventory.allocation.Grouping.Shelf;
 
@@ -90,7 +89,8 @@ final class AllocationNetwork {
       return;
     }
     int pieces = shelf.helmets().size();
-    int node = keepingSpares(shelf, stocked(shelf));
+    boolean keeps = situation.fields().contains(shelf.place());
+    int node = ShelfSupply.node(network, SOURCE, shelf, policy, keeps);
     boolean far = false;
     for (Map.Entry<String, Integer> door : wanted.entrySet()) {
       String field = door.getKey();
@@ -129,31 +129,5 @@ final class AllocationNetwork {
   private void addFar(Kind kind, int hub, String field, int door, int cost) {
     int arc = network.arc(hub, door, situation.seekers().size(), cost);
     ways.add(new Way(arc, kind, -1, field));
-  }
-
-  private int stocked(Shelf shelf) {
-    int node = network.node(0);
-    shelf.helmets().stream()
-        .collect(
-            Collectors.groupingBy(
-                h -> policy.ofDaysLeft(h.daysLeft()), TreeMap::new, Collectors.counting()))
-        .forEach((cost, pieces) -> network.arc(SOURCE, node, pieces, cost));
-    return node;
-  }
-
-  private int keepingSpares(Shelf shelf, int stocked) {
-    int spares = spares(shelf);
-    if (spares == 0) {
-      return stocked;
-    }
-    int node = network.node(0);
-    network.arc(stocked, node, shelf.helmets().size() - spares, 0);
-    network.arc(stocked, node, spares, policy.minutes().spare());
-    return node;
-  }
-
-  private int spares(Shelf shelf) {
-    boolean field = situation.fields().contains(shelf.place());
-    return field ? Math.min(policy.spares(), shelf.helmets().size()) : 0;
   }
 }

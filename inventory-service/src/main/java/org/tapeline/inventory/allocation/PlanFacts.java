@@ -1,28 +1,30 @@
 package org.tapeline.inventory.allocation;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.tapeline.inventory.allocation.PlanWish.Bought;
 import org.tapeline.inventory.database.Database;
+import org.tapeline.inventory.reconditioning.HelmetRules;
 
 /** What a plan is worked out from, read in a few questions whatever the number of players. */
 @ApplicationScoped
 public class PlanFacts {
-  static final String TO_BUY = "to-buy-";
-
   private static final String FREE =
       """
-      select h.tag, h.model, h.size, h.place, h.certified_until,
+      select h.tag, h.model, h.size, h.place, h.certified_until, h.manufactured_on,
              (?::timestamptz at time zone p.zone)::date as today
         from helmet h join place p on p.code = h.place
        where h.state = 'available' and h.reserved_for is null and h.planned_for is null
@@ -47,11 +49,13 @@ public class PlanFacts {
 
   private final Database database;
   private final PlanSeekers seekers;
+  private final HelmetRules rules;
   private final Clock clock;
 
-  PlanFacts(Database database, PlanSeekers seekers, Clock clock) {
+  PlanFacts(Database database, PlanSeekers seekers, HelmetRules rules, Clock clock) {
     this.database = database;
     this.seekers = seekers;
+    this.rules = rules;
     this.clock = clock;
   }
 
@@ -67,8 +71,8 @@ public class PlanFacts {
   Facts of(PlanWish wish) {
     Instant now = clock.instant();
     PlanSeekers.Found found = seekers.of(wish, now);
-    List<FreeHelmet> helmets = new ArrayList<>(free(now));
     Map<Kind, Map<String, Integer>> notFree = notFree(now);
+    List<FreeHelmet> helmets = free(now, notFree);
     helmets.stream()
         .filter(h -> wish.without().contains(h.place()))
         .forEach(h -> count(notFree, h.kind(), "left-where-it-is", 1));
@@ -78,30 +82,36 @@ public class PlanFacts {
     return new Facts(situation, notFree, found.unknown());
   }
 
-  private List<FreeHelmet> free(Instant now) {
-    return database.list(
-        FREE,
-        row ->
-            new FreeHelmet(
-                row.getString("tag"),
-                new Kind(row.getString("model"), row.getString("size")),
-                row.getString("place"),
-                daysLeft(
-                    row.getObject("today", LocalDate.class),
-                    row.getObject("certified_until", LocalDate.class))),
-        now,
-        now);
+  private List<FreeHelmet> free(Instant now, Map<Kind, Map<String, Integer>> notFree) {
+    List<FreeHelmet> free = new ArrayList<>();
+    database.list(FREE, row -> add(free, notFree, row), now, now);
+    return free;
   }
 
-  private static int daysLeft(LocalDate today, LocalDate until) {
-    return until == null ? 0 : (int) Math.min(ChronoUnit.DAYS.between(today, until), 10_000);
+  private boolean add(List<FreeHelmet> free, Map<Kind, Map<String, Integer>> notFree, ResultSet row)
+      throws SQLException {
+    Kind kind = new Kind(row.getString("model"), row.getString("size"));
+    HelmetRules.ForModel model = rules.of(kind.model());
+    OptionalInt days =
+        FreeHelmet.daysLeft(
+            row.getObject("today", LocalDate.class),
+            row.getObject("manufactured_on", LocalDate.class),
+            Optional.ofNullable(row.getObject("certified_until", LocalDate.class)),
+            model.certifiedMonths(),
+            model.lastAgeYears());
+    if (days.isEmpty()) {
+      count(notFree, kind, "too-old", 1);
+      return false;
+    }
+    return free.add(
+        new FreeHelmet(row.getString("tag"), kind, row.getString("place"), days.getAsInt()));
   }
 
   private static List<FreeHelmet> bought(PlanWish wish) {
     List<FreeHelmet> helmets = new ArrayList<>();
     for (Bought bought : wish.bought()) {
       for (int i = 0; i < bought.pieces(); i++) {
-        String tag = TO_BUY + (helmets.size() + 1);
+        String tag = PlanLine.TO_BUY + (helmets.size() + 1);
         helmets.add(new FreeHelmet(tag, bought.kind(), bought.place(), 10_000));
       }
     }

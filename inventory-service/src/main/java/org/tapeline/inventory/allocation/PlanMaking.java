@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.allocation.PlanFacts.Facts;
-import org.tapeline.inventory.allocation.PlanStore.Line;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.store.Sha256;
 
@@ -34,10 +33,10 @@ public class PlanMaking {
     Facts known = facts.of(wish);
     Situation s = known.situation();
     Allotment allotment = Allocation.of(s, policy, solver);
-    List<Line> lines =
+    List<PlanLine> lines =
         allotment.given().stream()
             .filter(given -> wish.forPlayers() || given.travels())
-            .map(Line::of)
+            .map(PlanLine::of)
             .toList();
     Plan plan =
         new Plan(

@@ -131,7 +131,7 @@ public class PlanPage {
         views.one(plan).lines().stream().map(PlanPage::cells).toList());
   }
 
-  private static List<Object> cells(PlanStore.Line l) {
+  private static List<Object> cells(PlanLine l) {
     return List.of(
         l.field(),
         l.isToBuy() ? "to be bought" : l.tag(),

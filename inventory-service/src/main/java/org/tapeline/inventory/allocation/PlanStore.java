@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
-import org.tapeline.inventory.allocation.Seeker.Liking;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.journal.EventJson;
 
@@ -30,49 +29,7 @@ public class PlanStore {
     this.database = database;
   }
 
-  /**
-   * A helmet for a player.
-   *
-   * @param outcome what the commit did with it; empty before
-   */
-  public record Line(
-      UUID player,
-      String field,
-      String tag,
-      String model,
-      String size,
-      String place,
-      String liking,
-      int minutes,
-      Optional<String> outcome) {
-
-    static Line of(Allotment.Given g) {
-      return new Line(
-          g.seeker().player(),
-          g.seeker().field(),
-          g.helmet().tag(),
-          g.helmet().kind().model(),
-          g.helmet().kind().size(),
-          g.helmet().place(),
-          g.liking().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-          g.minutes(),
-          Optional.empty());
-    }
-
-    public boolean isToBuy() {
-      return tag.startsWith(PlanFacts.TO_BUY);
-    }
-
-    public boolean isTravelling() {
-      return !place.equals(field);
-    }
-
-    public boolean isSecondBest() {
-      return !liking.equals(Liking.ADVISED.name().toLowerCase(Locale.ROOT));
-    }
-  }
-
-  void save(Plan p, List<Line> lines, List<Reason> left) {
+  void save(Plan p, List<PlanLine> lines, List<Reason> left) {
     database.change(
         "insert into plan values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, null, null)",
         p.plan(),
@@ -112,11 +69,11 @@ public class PlanStore {
         "select * from plan order by made_at desc, plan limit ?", PlanStore::read, limit);
   }
 
-  List<Line> lines(UUID plan) {
+  List<PlanLine> lines(UUID plan) {
     return database.list(
         "select * from plan_line where plan = ? order by field, place, model, size, tag",
         row ->
-            new Line(
+            new PlanLine(
                 row.getObject("player", UUID.class),
                 row.getString("field"),
                 row.getString("tag"),

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
-import org.tapeline.inventory.allocation.PlanStore.Line;
 import org.tapeline.inventory.allocation.PlanWish.Bought;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.inventory.helmet.Words;
@@ -45,7 +44,7 @@ public class PlanViews {
       String made,
       String until,
       List<String> limits,
-      List<Line> lines,
+      List<PlanLine> lines,
       List<Journey> journeys,
       List<Reason> left,
       boolean changed) {
@@ -55,11 +54,11 @@ public class PlanViews {
     }
 
     public long travelling() {
-      return lines.stream().filter(Line::isTravelling).count();
+      return lines.stream().filter(PlanLine::isTravelling).count();
     }
 
     public long secondBest() {
-      return lines.stream().filter(Line::isSecondBest).count();
+      return lines.stream().filter(PlanLine::isSecondBest).count();
     }
 
     public long count(String outcome) {
@@ -84,7 +83,7 @@ public class PlanViews {
    */
   View one(UUID id) {
     Plan plan = store.find(id).orElseThrow(() -> Problem.notFound("There is no plan " + id + "."));
-    List<Line> lines = store.lines(id);
+    List<PlanLine> lines = store.lines(id);
     return new View(
         plan,
         about(plan.wish()),
@@ -124,9 +123,9 @@ public class PlanViews {
     return limits;
   }
 
-  private static List<Journey> journeys(List<Line> lines) {
+  private static List<Journey> journeys(List<PlanLine> lines) {
     Map<String, Map<String, Integer>> counts = new TreeMap<>();
-    for (Line line : lines) {
+    for (PlanLine line : lines) {
       if (line.isTravelling()) {
         counts
             .computeIfAbsent(line.place(), p -> new TreeMap<>())

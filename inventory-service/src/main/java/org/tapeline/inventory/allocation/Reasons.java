@@ -96,6 +96,7 @@ final class Reasons {
       case "quarantined" -> "waiting for inspection";
       case "held" -> "on hold";
       case "at-reconditioner" -> "at the reconditioner";
+      case "too-old" -> "past the last age";
       case "left-where-it-is" -> "at places that are left out";
       default -> Words.code(why).toLowerCase(Locale.ROOT);
     };
