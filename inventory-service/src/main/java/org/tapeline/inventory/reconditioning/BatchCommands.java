@@ -111,7 +111,7 @@ public class BatchCommands {
         () -> {
           database.lock("reconditioning/" + batch);
           does.accept(Cause.command(id).step(name));
-          BatchStore.Summary s = store.known(batch);
+          BatchSummary s = store.known(batch);
           return Answer.of(
               200, new After(batch, s.says(), s.helmets(), s.packed(), s.unknown(), s.costCents()));
         });

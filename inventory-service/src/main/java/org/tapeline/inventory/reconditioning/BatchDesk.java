@@ -47,15 +47,12 @@ public class BatchDesk {
 
   /** What is packed goes; the rest stays here. */
   void send(UUID batch, Cause cause) {
-    BatchStore.Summary draft = store.known(batch);
+    BatchSummary draft = store.known(batch);
     LocalDate today = due.today();
     LocalDate backBy = policy.get().backOn(today);
     Instant now = clock.instant();
     List<String> packed =
-        store.lines(batch).stream()
-            .filter(BatchStore.Line::packed)
-            .map(BatchStore.Line::tag)
-            .toList();
+        store.lines(batch).stream().filter(BatchLine::packed).map(BatchLine::tag).toList();
     run(
         batch,
         new BatchCommand.Send(draft.place(), draft.reconditioner(), packed, backBy, now),
@@ -153,9 +150,6 @@ public class BatchDesk {
 
   /** Those of whom nothing is known yet, as the batch's events tell. */
   List<String> out(UUID batch) {
-    return store.lines(batch).stream()
-        .filter(BatchStore.Line::isOut)
-        .map(BatchStore.Line::tag)
-        .toList();
+    return store.lines(batch).stream().filter(BatchLine::isOut).map(BatchLine::tag).toList();
   }
 }

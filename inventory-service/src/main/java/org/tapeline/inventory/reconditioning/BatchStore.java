@@ -1,8 +1,6 @@
 package org.tapeline.inventory.reconditioning;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.sql.ResultSet;
-import java.sql.SQLException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -28,86 +26,41 @@ public class BatchStore {
     this.database = database;
   }
 
-  /**
-   * A batch in a list.
-   *
-   * @param state draft, sent or closed
-   * @param packed ticked off while it is a draft
-   * @param unknown of how many nothing is known yet
-   */
-  public record Summary(
-      UUID batch,
-      String place,
-      String reconditioner,
-      String state,
-      Optional<LocalDate> sentOn,
-      Optional<LocalDate> backBy,
-      int helmets,
-      int packed,
-      int unknown,
-      long costCents) {
-
-    /** The state in more words: packed when all is ticked off, short when closed without all. */
-    public String says() {
-      return switch (state) {
-        case "draft" -> helmets > 0 && packed == helmets ? "packed" : "draft";
-        case "sent" -> unknown == 0 ? "all back" : unknown < helmets ? "partly back" : "sent";
-        default -> unknown > 0 ? "closed, short" : "closed";
-      };
-    }
-  }
-
-  /** A helmet of a batch; the outcome is empty while nothing is known of it. */
-  public record Line(
-      UUID batch,
-      String tag,
-      String model,
-      String size,
-      boolean packed,
-      Optional<String> outcome,
-      Optional<LocalDate> certifiedUntil,
-      Optional<Long> costCents,
-      Optional<LocalDate> backOn) {
-    public boolean isOut() {
-      return outcome.isEmpty();
-    }
-  }
-
   /** What is being done first, then the newest. */
-  List<Summary> all() {
+  List<BatchSummary> all() {
     return database.list(
         COUNTED + " group by b.batch order by b.state = 'closed', b.made_at desc limit 100",
-        BatchStore::summary);
+        BatchSummary::read);
   }
 
   /**
    * @throws Problem when there is none
    */
-  Summary known(UUID batch) {
+  BatchSummary known(UUID batch) {
     return database
-        .first(COUNTED + " where b.batch = ? group by b.batch", BatchStore::summary, batch)
+        .first(COUNTED + " where b.batch = ? group by b.batch", BatchSummary::read, batch)
         .orElseThrow(() -> Problem.notFound("There is no batch " + batch + "."));
   }
 
-  List<Line> lines(UUID batch) {
+  List<BatchLine> lines(UUID batch) {
     return lines("l.batch = ?", batch);
   }
 
   /** Helmets that never came back though their batch is closed. */
-  List<Line> missing() {
+  List<BatchLine> missing() {
     return lines(
         "l.outcome is null and exists (select 1 from reconditioning_batch b"
             + " where b.batch = l.batch and b.state = ?)",
         "closed");
   }
 
-  private List<Line> lines(String which, Object value) {
+  private List<BatchLine> lines(String which, Object value) {
     return database.list(
         "select l.*, h.model, h.size from reconditioning_line l join helmet h on h.tag = l.tag"
             + " where "
             + which
             + " order by h.model, h.size, l.tag",
-        BatchStore::line,
+        BatchLine::read,
         value);
   }
 
@@ -191,32 +144,5 @@ public class BatchStore {
                 + " from reconditioning_line",
             row -> new Judged(row.getInt("rejected"), row.getInt("judged")))
         .orElseThrow();
-  }
-
-  private static Summary summary(ResultSet row) throws SQLException {
-    return new Summary(
-        row.getObject("batch", UUID.class),
-        row.getString("place"),
-        row.getString("reconditioner"),
-        row.getString("state"),
-        Optional.ofNullable(row.getObject("sent_on", LocalDate.class)),
-        Optional.ofNullable(row.getObject("back_by", LocalDate.class)),
-        row.getInt("helmets"),
-        row.getInt("packed"),
-        row.getInt("unknown"),
-        row.getLong("cost"));
-  }
-
-  private static Line line(ResultSet row) throws SQLException {
-    return new Line(
-        row.getObject("batch", UUID.class),
-        row.getString("tag"),
-        row.getString("model"),
-        row.getString("size"),
-        row.getBoolean("packed"),
-        Optional.ofNullable(row.getString("outcome")),
-        Optional.ofNullable(row.getObject("certified_until", LocalDate.class)),
-        Optional.ofNullable(row.getObject("cost_cents", Long.class)),
-        Optional.ofNullable(row.getObject("back_on", LocalDate.class)));
   }
 }

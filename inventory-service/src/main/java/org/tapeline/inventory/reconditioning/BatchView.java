@@ -11,8 +11,8 @@ import org.tapeline.journal.DerivedId;
  * @param formId what commands on this page are derived from: a new one each time it is shown
  */
 public record BatchView(
-    BatchStore.Summary batch,
-    List<BatchStore.Line> lines,
+    BatchSummary batch,
+    List<BatchLine> lines,
     List<Places.Place> places,
     String currency,
     Said said,
@@ -35,11 +35,11 @@ public record BatchView(
     return !isDraft() && batch.unknown() > 0;
   }
 
-  public List<BatchStore.Line> out() {
-    return lines.stream().filter(BatchStore.Line::isOut).toList();
+  public List<BatchLine> out() {
+    return lines.stream().filter(BatchLine::isOut).toList();
   }
 
-  public List<BatchStore.Line> back() {
+  public List<BatchLine> back() {
     return lines.stream().filter(l -> !l.isOut()).toList();
   }
 
@@ -47,7 +47,7 @@ public record BatchView(
     return new Money(batch.costCents(), currency).says();
   }
 
-  public String cost(BatchStore.Line line) {
+  public String cost(BatchLine line) {
     return line.costCents().map(c -> new Money(c, currency).says()).orElse("");
   }
 

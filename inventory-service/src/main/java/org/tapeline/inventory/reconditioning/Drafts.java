@@ -62,7 +62,7 @@ public class Drafts {
 
   /** Puts another one on the list. */
   void add(UUID batch, String tag) {
-    BatchStore.Summary summary = open(batch);
+    BatchSummary summary = open(batch);
     if (summary.helmets() >= policy.get().mostPerBatch()) {
       throw wrong("tag", "The batch is full. Begin another.");
     }
@@ -118,8 +118,8 @@ public class Drafts {
     store.giveUp(batch);
   }
 
-  private BatchStore.Summary open(UUID batch) {
-    BatchStore.Summary summary = store.known(batch);
+  private BatchSummary open(UUID batch) {
+    BatchSummary summary = store.known(batch);
     if (!summary.state().equals("draft")) {
       throw Problem.conflict("batch-sent", "This batch has gone already and stays as it is.");
     }

@@ -47,8 +47,8 @@ public class ReconditioningPage {
 
     static native TemplateInstance list(
         DueView due,
-        List<BatchStore.Summary> batches,
-        List<BatchStore.Line> missing,
+        List<BatchSummary> batches,
+        List<BatchLine> missing,
         List<Places.Place> places,
         ReconditioningPolicy policy,
         String wrong);

@@ -36,7 +36,7 @@ public class ReconditioningResource {
   }
 
   /** A batch with its helmets. */
-  public record Whole(BatchStore.Summary batch, List<BatchStore.Line> helmets) {}
+  public record Whole(BatchSummary batch, List<BatchLine> helmets) {}
 
   /** Tags that are packed. */
   public record Tags(List<String> tags) {
@@ -56,7 +56,7 @@ public class ReconditioningResource {
   @GET
   @Path("/batches")
   @Consumes(MediaType.WILDCARD)
-  public List<BatchStore.Summary> batches() {
+  public List<BatchSummary> batches() {
     return store.all();
   }
 
