@@ -33,23 +33,24 @@ class SeasonOfTheDemoTest {
     handOut(worn);
     damage(worn);
     inspect(worn);
+    bringWhatIsKept(worn);
     count();
-    recondition(received.stream().filter(tag -> !tag.equals(worn)).toList());
+    recondition(received.stream().filter(SeasonOfTheDemoTest::onTheShelf).toList());
   }
 
   private List<String> receive() {
     String made = LocalDate.now().minusYears(1).withDayOfYear(100).toString();
     String until = LocalDate.now().plusYears(1).toString();
     String row = "\nmodel-a," + SIZE + "," + LOT + "," + made + "," + until + ",DEPOT";
-    String csv = "model,size,lot,manufactured_on,certified_until,place" + row.repeat(4) + "\n";
+    String csv = "model,size,lot,manufactured_on,certified_until,place" + row.repeat(5) + "\n";
     JsonNode answer = Tapeline.importing("manager", "/inventory/api/import/helmets", csv);
-    assertThat(answer.path("accepted").asInt() + answer.path("unchanged").asInt()).isEqualTo(4);
+    assertThat(answer.path("accepted").asInt() + answer.path("unchanged").asInt()).isEqualTo(5);
     List<String> tags =
         list(Tapeline.get("depot", "/inventory/api/helmets?size=" + SIZE)).stream()
             .filter(h -> h.path("lot").asText().equals(LOT))
             .map(h -> h.path("tag").asText())
             .toList();
-    assertThat(tags).hasSize(4);
+    assertThat(tags).hasSize(5);
     return tags;
   }
 
@@ -76,7 +77,12 @@ class SeasonOfTheDemoTest {
         "fitter.north",
         "/fitting/api/sessions/" + session + "/fail",
         Map.of("needs", List.of(Map.of("kind", "helmet", "model", "model-a", "size", SIZE))));
-    JsonNode request = transferOfTheSize();
+    return bringWhatIsKept("");
+  }
+
+  /** The depot sends the helmet that is kept for the player, another than that. */
+  private String bringWhatIsKept(String not) {
+    JsonNode request = transfer(not);
     for (String step : List.of("pick", "ship", "receive")) {
       String path = "/inventory/api/restock/" + request.path("request").asText() + "/" + step;
       does("depot", path, Map.of());
@@ -90,17 +96,23 @@ class SeasonOfTheDemoTest {
     return Map.of("readings", List.of("23 1/4", "591 mm"));
   }
 
-  private JsonNode transferOfTheSize() {
+  private static JsonNode transfer(String not) {
     return Patience.soon()
         .until(
             () ->
                 list(Tapeline.get("depot", "/inventory/api/restock")).stream()
-                    .filter(r -> r.path("size").asText().equals(SIZE))
-                    .filter(r -> r.path("place").asText().equals("NORTH"))
-                    .filter(r -> r.path("kind").asText().equalsIgnoreCase("transfer"))
+                    .filter(r -> !r.path("tag").asText().equals(not))
+                    .filter(r -> r.path("tag").asText().equals(kept()))
                     .findFirst(),
             Optional::isPresent)
         .orElseThrow();
+  }
+
+  /** The helmet that is kept for the player's re-fit; empty while there is none. */
+  private static String kept() {
+    return Tapeline.get("fitter.north", "/fitting/api/players/" + PLAYER)
+        .at("/refit/needs/0/tag")
+        .asText("none");
   }
 
   private void handOut(String tag) {
@@ -217,6 +229,11 @@ class SeasonOfTheDemoTest {
 
   private static JsonNode helmet(String tag) {
     return Tapeline.get("depot", "/inventory/api/helmets/" + tag);
+  }
+
+  /** Not worn, and not kept for the player whose helmet cracked. */
+  private static boolean onTheShelf(String tag) {
+    return stateOf(tag).equals("available");
   }
 
   private static String stateOf(String tag) {
