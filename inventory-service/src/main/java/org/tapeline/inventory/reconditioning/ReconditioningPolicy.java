@@ -18,7 +18,6 @@ import java.util.List;
  * @param currency ISO 4217 code of the association's currency
  * @param costCents what one helmet usually costs, in hundredths of the currency
  * @param reconditioners the association's own codes for them
- * @param rules how long a certification holds, and the last age, of any model
  */
 public record ReconditioningPolicy(
     int version,
@@ -31,8 +30,7 @@ public record ReconditioningPolicy(
     int lastAgeNearDays,
     String currency,
     long costCents,
-    List<String> reconditioners,
-    HelmetRules.ForModel rules) {
+    List<String> reconditioners) {
 
   /**
    * @throws IllegalArgumentException that names the figure which cannot be
@@ -50,7 +48,6 @@ public record ReconditioningPolicy(
         !reconditioners.isEmpty()
             && reconditioners.stream().allMatch(r -> r.matches("[a-z0-9][a-z0-9-]{0,29}")),
         "reconditioners are codes such as recon-1");
-    check(rules != null, "rules for helmets are needed");
     reconditioners = List.copyOf(reconditioners);
   }
 

@@ -21,18 +21,7 @@ final class SomeHelmets {
   static final Kind SMALL = new Kind("model-a", "youth-small");
   static final ReconditioningPolicy POLICY =
       new ReconditioningPolicy(
-          1,
-          "example",
-          "08-01",
-          "11-15",
-          6,
-          40,
-          0,
-          365,
-          "USD",
-          4500,
-          List.of("recon-1"),
-          new HelmetRules.ForModel(12, 9));
+          1, "example", "08-01", "11-15", 6, 40, 0, 365, "USD", 4500, List.of("recon-1"));
 
   private SomeHelmets() {}
 
