@@ -3,9 +3,11 @@ package org.tapeline.inventory.outlook;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.tapeline.inventory.chart.BandedBars;
 import org.tapeline.inventory.chart.Charts;
 import org.tapeline.inventory.chart.Picture;
@@ -66,13 +68,15 @@ final class OutlookCharts {
   }
 
   private static StackedBars ages(OutlookView view) {
+    Set<String> order = sizes(view);
     Map<String, Map<String, Double>> bars = new LinkedHashMap<>();
     view.picture()
         .made()
         .forEach(
             (year, sizes) -> {
               Map<String, Double> bar = new LinkedHashMap<>();
-              sizes.forEach((size, n) -> bar.put(Words.code(size), (double) n));
+              order.forEach(
+                  size -> bar.put(Words.code(size), (double) sizes.getOrDefault(size, 0)));
               bars.put(String.valueOf(year), bar);
             });
     return new StackedBars(
@@ -81,5 +85,13 @@ final class OutlookCharts {
         "helmets",
         "Made in",
         bars);
+  }
+
+  /** In the order of the other pictures, so that a size looks the same in all; then the rest. */
+  private static Set<String> sizes(OutlookView view) {
+    Set<String> order = new LinkedHashSet<>();
+    view.picture().answer().bySize().forEach(y -> order.add(y.size()));
+    view.picture().made().values().forEach(sizes -> order.addAll(sizes.keySet()));
+    return order;
   }
 }

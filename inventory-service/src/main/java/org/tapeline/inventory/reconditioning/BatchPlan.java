@@ -71,7 +71,7 @@ public record BatchPlan(
     LocalDate end = policy.season().endFrom(today);
     boolean inSeason = back.isAfter(policy.season().startFrom(today));
     Spare spare = Spare.of(fleet, needs, back.minusDays(1));
-    PlanWords words = new PlanWords(back, end, policy.season().startFrom(today));
+    PlanWords words = new PlanWords(today, back, end, policy.season().startFrom(today));
     List<Step> steps = new ArrayList<>();
     fleet.stream()
         .filter(Standing::isDue)

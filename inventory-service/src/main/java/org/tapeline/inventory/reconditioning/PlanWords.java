@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import org.tapeline.inventory.reconditioning.BatchPlan.Shelf;
 
 /** Why a helmet goes or waits, in sentences. */
-record PlanWords(LocalDate backOn, LocalDate seasonEnd, LocalDate seasonStart) {
+record PlanWords(LocalDate today, LocalDate backOn, LocalDate seasonEnd, LocalDate seasonStart) {
 
   String tooOld(Standing s) {
     return "Reaches its last age on "
@@ -13,9 +13,15 @@ record PlanWords(LocalDate backOn, LocalDate seasonEnd, LocalDate seasonStart) {
   }
 
   String worn(Standing s) {
-    return "A player has it. Give the player another by "
-        + s.wearableThrough()
-        + " and take this one back; then it can go.";
+    LocalDate last = s.wearableThrough();
+    if (last.isBefore(today)) {
+      return "A player has it though its last day was " + last + ". Take it back now.";
+    }
+    return last.isBefore(seasonEnd)
+        ? "A player has it. Give the player another by "
+            + last
+            + " and take this one back; then it can go."
+        : "A player has it, and can wear it through the season. It can go when it is given back.";
   }
 
   String kept() {

@@ -103,8 +103,21 @@ class BatchPlanTest {
             due(helmet("KEPT", "NORTH", "reserved"), MID_SEASON),
             due(helmet("HELD", "NORTH", "held"), MID_SEASON));
     assertThat(plan.going()).isEmpty();
-    assertThat(why(plan, "WORN")).contains("Give the player another by 2026-10-20");
+    assertThat(why(plan, "WORN")).contains("last day was 2026-10-20", "Take it back now");
     assertThat(why(plan, "HELD")).contains("on hold");
+  }
+
+  @Test
+  @DisplayName("says by when a player needs another helmet")
+  void worn() {
+    BatchPlan plan =
+        plan(
+            AUGUST,
+            needs(0),
+            due(helmet("ENDING", "NORTH", "issued"), MID_SEASON),
+            due(helmet("LASTING", "NORTH", "issued"), NEXT_YEAR));
+    assertThat(why(plan, "ENDING")).contains("Give the player another by 2026-10-20");
+    assertThat(why(plan, "LASTING")).contains("when it is given back");
   }
 
   @Test
