@@ -1,42 +1,32 @@
 package org.tapeline.journal.store;
 
-import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import org.tapeline.journal.Append;
 import org.tapeline.journal.Cause;
-import org.tapeline.journal.DerivedId;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.RecordedEvent;
 import org.tapeline.journal.StreamConflict;
 import org.tapeline.journal.StreamName;
 import org.tapeline.journal.Transactions;
+import org.tapeline.journal.store.JournalRows.Tip;
 
 /** The journal in PostgreSQL; the tables come from the migrations under {@code db/journal}. */
 public final class PostgresJournal implements Journal {
-  private static final String UNIQUE_VIOLATION = "23505";
   private static final String COLUMNS =
       "position, event_id, stream, version, type, recorded_at, correlation_id, causation_id, data";
-
-  // One statement, so that no event can stand in the journal without being due to be sent.
-  private static final String APPEND =
-      """
-      with recorded as (
-        insert into journal (event_id, stream, version, type, record_key, recorded_at,
-                             correlation_id, causation_id, data, hash)
-        values (?, ?, ?, ?, ?, ?, ?, ?, ?::json, ?)
-        returning position)
-      insert into journal_unsent select position from recorded returning position
-      """;
 
   private final Transactions transactions;
   private final EventTypes types;
@@ -57,79 +47,35 @@ public final class PostgresJournal implements Journal {
   @Override
   public List<RecordedEvent> append(
       StreamName stream, long expectedVersion, List<? extends Record> events, Cause cause) {
-    if (events.isEmpty()) {
+    return appendAll(List.of(new Append(stream, expectedVersion, events, cause)));
+  }
+
+  @Override
+  public List<RecordedEvent> appendAll(List<Append> appends) {
+    List<Append> some = appends.stream().filter(a -> !a.events().isEmpty()).toList();
+    if (some.isEmpty()) {
       return List.of();
+    }
+    if (some.stream().map(Append::stream).distinct().count() < some.size()) {
+      throw new IllegalArgumentException("A stream is named twice in one append");
     }
     return transactions.required(
         connection -> {
-          Tip tip = tip(connection, stream);
-          if (tip.version != expectedVersion) {
-            throw new StreamConflict(stream, expectedVersion, null);
+          Map<String, Tip> tips = JournalRows.tips(connection, some);
+          // PostgreSQL keeps microseconds: the hash must cover what will be read back.
+          Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
+          JournalRows rows = new JournalRows(types, now);
+          for (Append append : some) {
+            Tip tip = tips.getOrDefault(append.stream().text(), Tip.NONE);
+            if (tip.version() != append.expectedVersion()) {
+              throw new StreamConflict(append.stream(), append.expectedVersion(), null);
+            }
+            rows.add(append, tip);
           }
-          List<RecordedEvent> recorded = insert(connection, stream, tip, events, cause);
+          List<RecordedEvent> recorded = rows.insert(connection);
           transactions.afterCommit(wakeRelay);
           return recorded;
         });
-  }
-
-  private List<RecordedEvent> insert(
-      Connection connection, StreamName stream, Tip tip, List<? extends Record> events, Cause cause)
-      throws SQLException {
-    List<RecordedEvent> recorded = new ArrayList<>(events.size());
-    // PostgreSQL keeps microseconds: the hash must cover what will be read back.
-    Instant now = clock.instant().truncatedTo(ChronoUnit.MICROS);
-    byte[] previous = tip.hash;
-    try (PreparedStatement append = connection.prepareStatement(APPEND)) {
-      for (int i = 0; i < events.size(); i++) {
-        Record event = events.get(i);
-        long version = tip.version + 1 + i;
-        UUID id = DerivedId.from(cause.id(), cause.step() + "/" + stream.text() + "/" + i);
-        String type = types.nameOf(event).text();
-        String data = types.write(event);
-        previous =
-            HashChain.next(
-                previous,
-                id,
-                stream.text(),
-                version,
-                type,
-                stream.key(),
-                now,
-                cause.correlationId(),
-                cause.id(),
-                data);
-        append.setObject(1, id);
-        append.setString(2, stream.text());
-        append.setLong(3, version);
-        append.setString(4, type);
-        append.setString(5, stream.key());
-        append.setObject(6, now.atOffset(ZoneOffset.UTC));
-        append.setObject(7, cause.correlationId());
-        append.setObject(8, cause.id());
-        append.setString(9, data);
-        append.setBytes(10, previous);
-        try (ResultSet row = append.executeQuery()) {
-          row.next();
-          recorded.add(
-              new RecordedEvent(
-                  row.getLong(1),
-                  id,
-                  stream.text(),
-                  version,
-                  type,
-                  now,
-                  cause.correlationId(),
-                  cause.id(),
-                  event));
-        }
-      }
-    } catch (SQLException e) {
-      if (UNIQUE_VIOLATION.equals(e.getSQLState()) && e.getMessage().contains("stream_version")) {
-        throw new StreamConflict(stream, tip.version, e);
-      }
-      throw e;
-    }
-    return recorded;
   }
 
   @Override
@@ -141,6 +87,38 @@ public final class PostgresJournal implements Journal {
                   "select " + COLUMNS + " from journal where stream = ? order by version")) {
             select.setString(1, stream.text());
             return read(select);
+          }
+        });
+  }
+
+  @Override
+  public Map<StreamName, List<RecordedEvent>> loadAll(Collection<StreamName> streams) {
+    Map<String, StreamName> names =
+        streams.stream().distinct().collect(Collectors.toMap(StreamName::text, name -> name));
+    return transactions.required(
+        connection -> {
+          try (PreparedStatement select =
+              connection.prepareStatement(
+                  "select "
+                      + COLUMNS
+                      + " from journal where stream = any (?) order by stream, version")) {
+            select.setArray(1, connection.createArrayOf("text", names.keySet().toArray()));
+            return read(select).stream()
+                .collect(Collectors.groupingBy(event -> names.get(event.stream())));
+          }
+        });
+  }
+
+  @Override
+  public long version(StreamName stream) {
+    return transactions.required(
+        connection -> {
+          try (PreparedStatement select =
+              connection.prepareStatement("select max(version) from journal where stream = ?")) {
+            select.setString(1, stream.text());
+            try (ResultSet row = select.executeQuery()) {
+              return row.next() ? row.getLong(1) : 0;
+            }
           }
         });
   }
@@ -181,18 +159,4 @@ public final class PostgresJournal implements Journal {
     }
     return events;
   }
-
-  private static Tip tip(Connection connection, StreamName stream) throws SQLException {
-    try (PreparedStatement select =
-        connection.prepareStatement(
-            "select version, hash from journal where stream = ? order by version desc limit 1")) {
-      select.setString(1, stream.text());
-      try (ResultSet row = select.executeQuery()) {
-        return row.next() ? new Tip(row.getLong(1), row.getBytes(2)) : new Tip(0, HashChain.START);
-      }
-    }
-  }
-
-  /** The last event of a stream. */
-  private record Tip(long version, byte[] hash) {}
 }

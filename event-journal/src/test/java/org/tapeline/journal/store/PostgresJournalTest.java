@@ -5,9 +5,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.tapeline.journal.JournalFixture.stream;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.sql.Connection;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutionException;
@@ -19,6 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.tapeline.journal.Append;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Counted;
 import org.tapeline.journal.DatabaseFailure;
@@ -27,7 +30,9 @@ import org.tapeline.journal.Journal;
 import org.tapeline.journal.JournalFixture;
 import org.tapeline.journal.RecordedEvent;
 import org.tapeline.journal.StreamConflict;
+import org.tapeline.journal.StreamName;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.verify.ChainCheck;
 
 @Tag("servers")
 @DisplayName("The journal")
@@ -157,5 +162,69 @@ class PostgresJournalTest {
     Journal today = new PostgresJournal(on.transactions, newer, Clock.systemUTC(), () -> {});
     assertThat(today.load(stream("old")).getFirst().data())
         .isEqualTo(new CountedTwice("old", 7, "pieces"));
+  }
+
+  @Test
+  @DisplayName("appends to many streams at once, each in its order and with its own cause")
+  void appendsToMany() {
+    on.append("many-1", 0, 1);
+    Cause cause = Cause.command(UuidV7.next());
+    List<Append> appends = new ArrayList<>();
+    for (int i = 1; i <= 300; i++) {
+      String name = "many-" + i;
+      List<Counted> two = List.of(new Counted(name, 10 * i), new Counted(name, 10 * i + 1));
+      appends.add(new Append(stream(name), i == 1 ? 1 : 0, two, cause));
+    }
+
+    List<RecordedEvent> events = on.journal.appendAll(appends);
+
+    assertThat(events).hasSize(600);
+    assertThat(events).extracting(RecordedEvent::position).isSorted();
+    assertThat(events.subList(2, 4))
+        .extracting(RecordedEvent::data)
+        .containsExactly(new Counted("many-2", 20), new Counted("many-2", 21));
+    Map<StreamName, List<RecordedEvent>> all =
+        on.journal.loadAll(List.of(stream("many-1"), stream("many-300"), stream("never")));
+    assertThat(all).containsOnlyKeys(stream("many-1"), stream("many-300"));
+    assertThat(all.get(stream("many-1"))).isEqualTo(on.journal.load(stream("many-1")));
+    assertThat(all.get(stream("many-1")))
+        .extracting(RecordedEvent::version)
+        .containsExactly(1L, 2L, 3L);
+    assertThat(on.journal.version(stream("many-1"))).isEqualTo(3);
+    assertThat(on.journal.version(stream("never"))).isZero();
+    assertThat(
+            on.number(
+                "select count(*) from journal_unsent join journal using (position)"
+                    + " where stream like 'count-many-%'"))
+        .isEqualTo(601);
+  }
+
+  @Test
+  @DisplayName("appends to none of many streams when one has moved on")
+  void allOrNone() {
+    on.append("whole-2", 0, 1);
+    Cause cause = Cause.command(UuidV7.next());
+    List<Append> appends =
+        List.of(
+            new Append(stream("whole-1"), 0, List.of(new Counted("whole-1", 1)), cause),
+            new Append(stream("whole-2"), 0, List.of(new Counted("whole-2", 2)), cause));
+    assertThatThrownBy(() -> on.journal.appendAll(appends)).isInstanceOf(StreamConflict.class);
+    assertThat(on.journal.load(stream("whole-1"))).isEmpty();
+    assertThatThrownBy(() -> on.journal.appendAll(List.of(appends.getFirst(), appends.getFirst())))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  @DisplayName("chains what is appended to many at once as if it were appended one by one")
+  void sameChain() throws Exception {
+    Cause cause = Cause.command(UuidV7.next());
+    on.journal.appendAll(
+        List.of(
+            new Append(stream("chain-1"), 0, List.of(new Counted("chain-1", 1)), cause),
+            new Append(stream("chain-2"), 0, List.of(new Counted("chain-2", 1)), cause)));
+    on.append("chain-1", 1, 2);
+    try (Connection connection = on.dataSource.getConnection()) {
+      assertThat(ChainCheck.run(connection).faults()).isEmpty();
+    }
   }
 }
