@@ -93,6 +93,9 @@ public class Wiring {
     refusals.declareOn(all);
     return all.ignoring(
         "org.tapeline.inventory.helmet-ordered.v1",
+        "org.tapeline.inventory.hold-placed.v1",
+        "org.tapeline.inventory.hold-lifted.v1",
+        "org.tapeline.inventory.helmet-put-aside.v1",
         "org.tapeline.inventory.plan-committed.v1",
         "org.tapeline.inventory.plan-released.v1",
         "org.tapeline.inventory.batch-sent.v1",

@@ -8,6 +8,7 @@ import org.tapeline.inventory.forecast.SizeForecasts;
 import org.tapeline.inventory.helmet.HelmetEvent;
 import org.tapeline.inventory.helmet.WhenConcussionSuspectedThenSetAside;
 import org.tapeline.inventory.helmet.WhenSignedOffThenIssue;
+import org.tapeline.inventory.hold.HoldEvent;
 import org.tapeline.inventory.place.PlaceListed;
 import org.tapeline.inventory.reconditioning.BatchEvent;
 import org.tapeline.inventory.reservation.ReservationEvent;
@@ -53,6 +54,9 @@ public class Wiring {
         .with("part-used", 1, StockEvent.PartUsed.class)
         .with("part-moved", 1, StockEvent.PartMoved.class)
         .with("stock-counted", 1, StockEvent.StockCounted.class)
+        .with("hold-placed", 1, HoldEvent.HoldPlaced.class)
+        .with("hold-lifted", 1, HoldEvent.HoldLifted.class)
+        .with("helmet-put-aside", 1, HoldEvent.HelmetPutAside.class)
         .with("plan-committed", 1, PlanEvent.PlanCommitted.class)
         .with("plan-released", 1, PlanEvent.PlanReleased.class)
         .with("restock-requested", 1, RestockEvent.RestockRequested.class)

@@ -45,6 +45,11 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule theCompatibilityOfPartsIsPure =
       coreOf(OURS + "compat\\.PartCompatibility(\\$.*)?");
+  static final ArchRule whatAHoldConcernsIsPure =
+      coreOf(OURS + "hold\\.(HoldCriteria|HoldEvent|HoldPreview)(\\$.*)?");
+
+  @ArchTest
+  static final ArchRule theLedgerIsPure = coreOf(OURS + "stock\\.(Move|StockEvent)(\\$.*)?");
 
   /**
    * Charts may use the library that draws them, and nothing that knows where the numbers come from.

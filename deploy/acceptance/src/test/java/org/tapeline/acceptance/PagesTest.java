@@ -117,6 +117,8 @@ class PagesTest {
     pages.put("stock-ledger", "/inventory/stock/ledger?place=NORTH&item=valve");
     pages.put("stock-checks", "/inventory/stock/checks");
     pages.put("restock", "/inventory/restock");
+    pages.put("holds", "/inventory/holds");
+    pages.put("hold-new", "/inventory/holds/new");
     pages.put("plans", "/inventory/plans");
     pages.put("plan", "/inventory/plans/" + seasonPlan());
     pages.put("reconditioning", "/inventory/reconditioning");

@@ -264,6 +264,24 @@ final class Peers implements AutoCloseable {
     return helmet(tag, "helmet-quarantined", data);
   }
 
+  /** On hold; with a player or without. */
+  Envelope held(String tag, UUID hold, UUID holder) {
+    Map<String, Object> data =
+        new HashMap<>(
+            Map.of("tag", tag, "hold", hold, "place", "NORTH", "state", "held", "at", NOW));
+    if (holder != null) {
+      data.put("player", holder);
+    }
+    return helmet(tag, "helmet-held", data);
+  }
+
+  Envelope freed(String tag, UUID hold, String state) {
+    return helmet(
+        tag,
+        "helmet-freed",
+        Map.of("tag", tag, "hold", hold, "place", "NORTH", "state", state, "at", NOW));
+  }
+
   Envelope retired(String tag) {
     return helmet(tag, "helmet-retired", Map.of("tag", tag, "why", "inspection", "at", NOW));
   }

@@ -59,6 +59,28 @@ public class Database {
         });
   }
 
+  /** The same change once for each row of values, sent together. */
+  public void changeAll(String sql, List<Object[]> rows) {
+    if (rows.isEmpty()) {
+      return;
+    }
+    transactions.required(
+        connection -> {
+          try (PreparedStatement update = connection.prepareStatement(sql)) {
+            for (Object[] values : rows) {
+              bind(update, values);
+              update.addBatch();
+            }
+            return update.executeBatch();
+          }
+        });
+  }
+
+  /** Keeps {@link #lock} of that name away, but not others that share it. */
+  public void lockShared(String name) {
+    list("select pg_advisory_xact_lock_shared(hashtextextended(?, 0))", row -> 0, name);
+  }
+
   /** Lets only one transaction at a time go on that names the same thing. */
   public void lock(String name) {
     list("select pg_advisory_xact_lock(hashtextextended(?, 0))", row -> 0, name);

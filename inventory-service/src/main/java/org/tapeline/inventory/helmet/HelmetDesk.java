@@ -1,8 +1,12 @@
 package org.tapeline.inventory.helmet;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.inventory.helmet.Decision.Accepted;
 import org.tapeline.inventory.helmet.Decision.Refused;
@@ -18,12 +22,19 @@ public class HelmetDesk {
   private final Journal journal;
   private final Database database;
   private final HelmetWatch watch;
+  private final HelmetHolds holds;
   private final HelmetDates dates;
 
-  HelmetDesk(Journal journal, Database database, HelmetWatch watch, HelmetDates dates) {
+  HelmetDesk(
+      Journal journal,
+      Database database,
+      HelmetWatch watch,
+      HelmetHolds holds,
+      HelmetDates dates) {
     this.journal = journal;
     this.database = database;
     this.watch = watch;
+    this.holds = holds;
     this.dates = dates;
   }
 
@@ -42,31 +53,79 @@ public class HelmetDesk {
   }
 
   /**
-   * Does it.
+   * Does it. A hold that is due on the helmet comes first, so that nothing is decided without it.
    *
    * @throws Problem when it is refused
    */
   public List<HelmetEvent> run(String tag, HelmetCommand command, Cause cause) {
-    Loaded loaded = load(tag);
-    HelmetCommand dated = dates.dated(loaded.helmet(), command);
-    return switch (HelmetDecider.decide(loaded.helmet(), dated)) {
+    Loaded loaded = locked(tag);
+    List<HelmetEvent> first = dueHolds(loaded.helmet(), command.at());
+    Helmet now = evolve(loaded.helmet(), first);
+    return switch (HelmetDecider.decide(now, dates.dated(now, command))) {
       case Refused refused -> throw Problem.conflict(refused.code(), refused.sentence());
       case Accepted accepted -> {
-        keep(loaded, accepted.events(), cause);
-        yield accepted.events();
+        List<HelmetEvent> events = accepted.events();
+        keep(loaded, and(first, and(events, holdsOnReceipt(now, events))), cause);
+        yield events;
       }
     };
   }
 
   /** Gives it to the player, whose former helmet comes back; or notes why it cannot be. */
   public void issue(String tag, HelmetCommand.Issue command, Cause cause) {
-    Loaded loaded = load(tag);
-    if (HelmetDecider.decide(loaded.helmet(), command) instanceof Accepted accepted) {
+    Loaded loaded = locked(tag);
+    List<HelmetEvent> first = dueHolds(loaded.helmet(), command.at());
+    Helmet now = evolve(loaded.helmet(), first);
+    if (HelmetDecider.decide(now, command) instanceof Accepted accepted) {
       if (accepted.events().get(0) instanceof HelmetEvent.HelmetIssued) {
         takeBackOthers(command.player(), tag, command, cause);
       }
-      keep(loaded, accepted.events(), cause.step("issue"));
+      keep(loaded, and(first, accepted.events()), cause.step("issue"));
     }
+  }
+
+  /** Who places a hold on the helmet meanwhile waits, or was first and is seen here. */
+  private Loaded locked(String tag) {
+    database.list("select 1 from helmet where tag = ? for no key update", row -> 1, tag);
+    return load(tag);
+  }
+
+  private List<HelmetEvent> dueHolds(Helmet helmet, Instant at) {
+    return helmet.state() == Helmet.State.UNKNOWN
+        ? List.of()
+        : hold(helmet, holds.due(helmet.tag()), at);
+  }
+
+  /** One that comes under an open hold is never available, not even for a moment. */
+  private List<HelmetEvent> holdsOnReceipt(Helmet before, List<HelmetEvent> events) {
+    return events.stream()
+        .filter(HelmetEvent.HelmetReceived.class::isInstance)
+        .map(HelmetEvent.HelmetReceived.class::cast)
+        .flatMap(e -> hold(Helmet.evolve(before, e), holds.covering(e), e.at()).stream())
+        .toList();
+  }
+
+  private static List<HelmetEvent> hold(Helmet helmet, Set<UUID> holds, Instant at) {
+    List<HelmetEvent> events = new ArrayList<>();
+    for (UUID hold : holds) {
+      HelmetCommand command = new HelmetCommand.Hold(hold, at);
+      if (HelmetDecider.decide(evolve(helmet, events), command) instanceof Accepted accepted) {
+        events.addAll(accepted.events());
+      }
+    }
+    return events;
+  }
+
+  static Helmet evolve(Helmet helmet, List<? extends HelmetEvent> events) {
+    Helmet state = helmet;
+    for (HelmetEvent event : events) {
+      state = Helmet.evolve(state, event);
+    }
+    return state;
+  }
+
+  private static List<HelmetEvent> and(List<HelmetEvent> first, List<HelmetEvent> then) {
+    return Stream.concat(first.stream(), then.stream()).toList();
   }
 
   private void takeBackOthers(UUID player, String tag, HelmetCommand.Issue command, Cause cause) {
@@ -76,12 +135,18 @@ public class HelmetDesk {
             row -> row.getString(1),
             player,
             tag);
-    others.forEach(
-        other ->
-            run(
-                other,
-                new HelmetCommand.Return(command.place(), command.at()),
-                cause.step("take-back")));
+    others.forEach(other -> takeBack(other, command, cause.step("take-back")));
+  }
+
+  /** One on which a hold is due does not come back to the shelf: it is held where it is. */
+  private void takeBack(String tag, HelmetCommand.Issue command, Cause cause) {
+    Loaded loaded = locked(tag);
+    List<HelmetEvent> due = dueHolds(loaded.helmet(), command.at());
+    if (due.isEmpty()) {
+      run(tag, new HelmetCommand.Return(command.place(), command.at()), cause);
+    } else {
+      keep(loaded, due, cause);
+    }
   }
 
   private void keep(Loaded loaded, List<HelmetEvent> events, Cause cause) {
@@ -94,6 +159,11 @@ public class HelmetDesk {
       show(event, state);
       countMarks(event);
     }
+    holds.held(
+        events.stream()
+            .filter(HelmetEvent.HelmetHeld.class::isInstance)
+            .map(HelmetEvent.HelmetHeld.class::cast)
+            .toList());
     for (HelmetEvent event : events) {
       tell(event, state, cause);
     }
@@ -179,7 +249,7 @@ public class HelmetDesk {
     }
   }
 
-  private static StreamName stream(String tag) {
+  static StreamName stream(String tag) {
     return StreamName.of("helmet", tag, tag);
   }
 }

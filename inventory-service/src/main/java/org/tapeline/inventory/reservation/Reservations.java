@@ -214,7 +214,7 @@ public class Reservations {
 
   private void append(ReservationEvent event, Cause cause) {
     StreamName stream = StreamName.of("reservation", event.refitCase(), event.player());
-    int version = journal.load(stream).size();
+    long version = journal.version(stream);
     journal.append(stream, version, List.of((Record) event), cause);
   }
 }

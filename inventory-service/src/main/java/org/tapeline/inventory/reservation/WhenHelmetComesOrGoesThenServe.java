@@ -1,6 +1,7 @@
 package org.tapeline.inventory.reservation;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.database.Database;
@@ -42,6 +43,19 @@ public class WhenHelmetComesOrGoesThenServe implements HelmetWatch {
       reservations.release(kept, why, cause);
       reservations.reserveOrRequest(kept.refitCase(), tag, cause);
     }
+  }
+
+  @Override
+  public void takenAll(List<String> tags, String why, Cause cause) {
+    database
+        .list(
+            "select tag from helmet h where tag = any (string_to_array(?, ','))"
+                + " and (planned_for is not null or exists"
+                + " (select 1 from reservation r where r.tag = h.tag and r.status = 'live'))"
+                + " order by tag",
+            row -> row.getString(1),
+            String.join(",", tags))
+        .forEach(tag -> taken(tag, why, cause.step(cause.step() + "/" + tag)));
   }
 
   private Optional<UUID> holder(String tag) {

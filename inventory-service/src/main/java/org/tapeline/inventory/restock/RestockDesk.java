@@ -237,7 +237,7 @@ public class RestockDesk {
 
   void append(Restock r, RestockEvent event, Cause cause) {
     StreamName stream = StreamName.of("restock", r.request(), r.place());
-    int version = journal.load(stream).size();
+    long version = journal.version(stream);
     journal.append(stream, version, List.of((Record) event), cause);
   }
 }

@@ -184,7 +184,7 @@ public class StockDesk {
   private void say(StockEvent event, Cause cause) {
     StreamName stream = StreamName.of("stock", event.place(), event.place());
     database.lock("stream " + stream.text());
-    int version = journal.load(stream).size();
+    long version = journal.version(stream);
     journal.append(stream, version, List.of((Record) event), cause);
   }
 }

@@ -95,6 +95,30 @@ class SizeMixTest {
   }
 
   @Test
+  @DisplayName("leaves out helmets on hold and counts them again when they are free, told twice")
+  void onHold() {
+    importing("charts", "good-rows", CHART).statusCode(200);
+    int before = mix().getInt("sizes[0].usable");
+    try (TestKafka inventory = new TestKafka(kafka)) {
+      tells(inventory, small(helmet(RECEIVED, "MIX7", 1)), before + 1);
+      tells(inventory, state(helmet(of("helmet-held"), "MIX7", 2), "held"), before);
+      tells(inventory, state(helmet(of("helmet-freed"), "MIX7", 3), "held"), before);
+      tells(inventory, state(helmet(of("helmet-freed"), "MIX7", 4), "available"), before + 1);
+      tells(inventory, state(helmet(of("helmet-held"), "MIX7", 5), "at-reconditioner"), before);
+      tells(inventory, state(helmet(of("helmet-came-back"), "MIX7", 6), "held"), before);
+      tells(inventory, state(helmet(of("helmet-freed"), "MIX7", 7), "available"), before + 1);
+    }
+  }
+
+  /** The event twice, and the helmets of the small size that are usable then. */
+  private static void tells(TestKafka inventory, Envelope event, int usable) {
+    inventory.publish(event).publish(event);
+    await()
+        .atMost(Duration.ofSeconds(20))
+        .untilAsserted(() -> assertThat(mix().getInt("sizes[0].usable")).isEqualTo(usable));
+  }
+
+  @Test
   @DisplayName("is a page and a spreadsheet; a day that has passed is refused with what to do")
   void pages() {
     importing("charts", "good-rows", CHART).statusCode(200);
@@ -125,6 +149,20 @@ class SizeMixTest {
   private static JsonPath mix() {
     JsonPath all = as("manager").get("/api/size-mix").then().statusCode(200).extract().jsonPath();
     return all.setRootPath("find { it.model == 'model-mix' }");
+  }
+
+  private static String of(String event) {
+    return "org.tapeline.inventory." + event + ".v1";
+  }
+
+  private static Envelope small(Envelope received) {
+    ((ObjectNode) received.data()).put("size", "youth-small");
+    return received;
+  }
+
+  private static Envelope state(Envelope event, String state) {
+    ((ObjectNode) event.data()).put("state", state);
+    return event;
   }
 
   private Envelope helmet(String type, String tag, int version) {
