@@ -45,11 +45,10 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule theCompatibilityOfPartsIsPure =
       coreOf(OURS + "compat\\.PartCompatibility(\\$.*)?");
-  static final ArchRule whatAHoldConcernsIsPure =
-      coreOf(OURS + "hold\\.(HoldCriteria|HoldEvent|HoldPreview)(\\$.*)?");
 
   @ArchTest
-  static final ArchRule theLedgerIsPure = coreOf(OURS + "stock\\.(Move|StockEvent)(\\$.*)?");
+  static final ArchRule whatAHoldConcernsIsPure =
+      coreOf(OURS + "hold\\.(HoldCriteria|HoldEvent|HoldPreview)(\\$.*)?");
 
   /**
    * Charts may use the library that draws them, and nothing that knows where the numbers come from.

@@ -26,11 +26,7 @@ public class HelmetDesk {
   private final HelmetDates dates;
 
   HelmetDesk(
-      Journal journal,
-      Database database,
-      HelmetWatch watch,
-      HelmetHolds holds,
-      HelmetDates dates) {
+      Journal journal, Database database, HelmetWatch watch, HelmetHolds holds, HelmetDates dates) {
     this.journal = journal;
     this.database = database;
     this.watch = watch;
