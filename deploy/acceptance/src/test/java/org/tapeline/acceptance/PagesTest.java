@@ -111,6 +111,12 @@ class PagesTest {
     pages.put("damage-what", "/inventory/helmets/" + tag + "/damage?where=shell");
     pages.put("damage-check", "/inventory/helmets/" + tag + "/damage?where=shell&what=crack");
     pages.put("inspections", "/inventory/inspections");
+    pages.put("depot", "/inventory/");
+    pages.put("helmets-by-place", "/inventory/grid/helmets");
+    pages.put("parts-by-place", "/inventory/grid/parts");
+    pages.put("what-is-short", "/inventory/short?all=yes");
+    pages.put("waiting", "/inventory/waiting");
+    pages.put("find", "/inventory/search?q=a&stay=yes");
     pages.put("stock", "/inventory/stock");
     pages.put("stock-count", "/inventory/stock/count?place=NORTH&book=shown");
     pages.put("stock-move", "/inventory/stock/move");

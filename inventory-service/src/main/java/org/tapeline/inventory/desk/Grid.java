@@ -17,7 +17,7 @@ public record Grid(List<String> columns, List<Row> rows, List<Cell> totals) {
    * What is at one place of one kind.
    *
    * @param free to be given out; less than 0 is a count to do
-   * @param kept for re-fits
+   * @param kept for re-fits, or for players by a plan
    * @param out players have it
    * @param aside out of use for now
    * @param waiting re-fits that wait for it here

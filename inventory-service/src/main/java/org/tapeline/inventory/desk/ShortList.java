@@ -27,7 +27,8 @@ public class ShortList {
       forecast as (select 'helmet:' || model || ':' || size as need_key, * from size_forecast),
       there as (
         select 'helmet:' || model || ':' || size as need_key, count(*)::int as usable,
-               (count(*) filter (where state = 'available' and reserved_for is null))::int as free
+               (count(*) filter (where state = 'available' and reserved_for is null
+                 and planned_for is null))::int as free
           from helmet where state in ('available', 'issued')
            and (certified_until is null or certified_until >= ?) group by 1
         union all

@@ -22,11 +22,13 @@ public class StockGrids {
       with there as (
         select place, size,
                count(*) filter (where state = 'available' and reserved_for is null
-                 and (certified_until is null or certified_until >= ?)) as free,
-               count(*) filter (where reserved_for is not null) as kept,
+                 and planned_for is null and (certified_until is null or certified_until >= ?)) as free,
+               count(*) filter (where reserved_for is not null
+                 or state = 'available' and planned_for is not null) as kept,
                count(*) filter (where state = 'issued') as out,
                count(*) filter (where state in ('quarantined', 'held', 'at-reconditioner')
-                 or state = 'available' and reserved_for is null and certified_until < ?) as aside
+                 or state = 'available' and reserved_for is null
+                 and planned_for is null and certified_until < ?) as aside
           from helmet where model = ? and state not in ('ordered', 'retired')
            and (? = '' or place = ?) group by 1, 2),
       missing as (

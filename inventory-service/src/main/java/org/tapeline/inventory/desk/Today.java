@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.tapeline.inventory.database.Database;
+import org.tapeline.inventory.stock.CountsToDo;
 
 /** What needs doing today at the depot and at the desk, each with how much of it there is. */
 @ApplicationScoped
@@ -12,15 +13,12 @@ public class Today {
   /** Within these the label of a helmet ends soon: common practice, no source. */
   static final int SOON_DAYS = 30;
 
-  private static final String COUNTS =
+  private static final String REQUESTS =
       """
-      select
-        (select count(*) from (select 1 from ledger_entry where account like 'place:%'
-           group by account, item, model having sum(amount) < 0) below) as counts,
-        count(*) filter (where r.state = 'requested') as to_pick,
-        count(*) filter (where r.state = 'picked') as to_ship,
-        count(*) filter (where r.state = 'shipped') as to_receive,
-        count(*) filter (where r.expected_at < now()) as late
+      select count(*) filter (where r.state = 'requested') as to_pick,
+             count(*) filter (where r.state = 'picked') as to_ship,
+             count(*) filter (where r.state = 'shipped') as to_receive,
+             count(*) filter (where r.expected_at < now()) as late
         from restock r where r.state not in ('received', 'cancelled')
       """;
   private static final String HELMETS =
@@ -44,8 +42,10 @@ public class Today {
 
   private final Database database;
   private final ShortList missing;
+  private final CountsToDo counts;
 
-  Today(Database database, ShortList missing) {
+  Today(Database database, ShortList missing, CountsToDo counts) {
+    this.counts = counts;
     this.database = database;
     this.missing = missing;
   }
@@ -87,16 +87,19 @@ public class Today {
   private Part depot() {
     List<Task> tasks = new ArrayList<>();
     database.list(
-        COUNTS,
+        REQUESTS,
         row -> {
           String requests = "/inventory/restock";
           add(tasks, row.getLong("to_pick"), "requests to pick", requests, false);
           add(tasks, row.getLong("to_ship"), "requests to send", requests, false);
           add(tasks, row.getLong("to_receive"), "requests to receive", requests, false);
           add(tasks, row.getLong("late"), "requests are late", requests, true);
-          add(tasks, row.getLong("counts"), "shelves to count", "/inventory/grid/parts", true);
           return 0;
         });
+    List<CountsToDo.ToDo> shelves = counts.at("");
+    long below = shelves.stream().filter(CountsToDo.ToDo::below).count();
+    add(tasks, below, "counts since the books hold less than nothing", "/inventory/stock", true);
+    add(tasks, shelves.size() - below, "counts not done this season", "/inventory/stock", false);
     return new Part("Requests and shelves", tasks);
   }
 
@@ -106,7 +109,7 @@ public class Today {
     database.list(
         HELMETS,
         row -> {
-          add(tasks, row.getLong("to_inspect"), "to inspect", list + "state=quarantined", false);
+          add(tasks, row.getLong("to_inspect"), "to inspect", "/inventory/inspections", false);
           add(tasks, row.getLong("ended"), "out of certification", list + "certified=ended", true);
           add(
               tasks,
@@ -119,7 +122,7 @@ public class Today {
               tasks,
               row.getLong("away"),
               "at the reconditioner",
-              list + "state=at-reconditioner",
+              "/inventory/reconditioning",
               false);
           add(tasks, row.getLong("late"), "ordered and late", list + "state=ordered", true);
           return 0;

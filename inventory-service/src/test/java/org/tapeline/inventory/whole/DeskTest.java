@@ -70,7 +70,7 @@ class DeskTest {
         fitting.opens(UUID.randomUUID(), "NORTH", Fitting.helmet(model, SIZE)));
     page("/")
         .body(
-            containsString("href=\"/inventory/helmets?state=quarantined\""),
+            containsString("href=\"/inventory/inspections\""),
             containsString("to inspect"),
             containsString("href=\"/inventory/waiting\""));
   }

@@ -1,6 +1,7 @@
 package org.tapeline.sizing.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.contains;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.endsWith;
 import static org.hamcrest.Matchers.not;
@@ -39,6 +40,12 @@ class PagesTest {
         .then()
         .statusCode(200)
         .body(containsString("Ada Quillfeather"), containsString("not measured"));
+    as("fitter.north")
+        .queryParam("q", number)
+        .get("/api/players")
+        .then()
+        .statusCode(200)
+        .body("number", contains(number));
     as("fitter.north")
         .get("/players/" + number + "/measure")
         .then()

@@ -11,6 +11,7 @@ import io.vertx.httpproxy.HttpProxy;
 import io.vertx.httpproxy.OriginRequestProvider;
 import io.vertx.httpproxy.ProxyContext;
 import java.net.URI;
+import java.util.Set;
 
 /**
  * Passes {@code /<service>/...} on to that service and to no other host, whatever the request says.
@@ -24,6 +25,8 @@ final class Forwarding {
 
   /** Of each service; every sideline list that is open somewhere holds one. */
   private static final int CONNECTIONS = 2_000;
+
+  private static final Set<String> WITH_START_PAGE = Set.of("inventory");
 
   private final HttpClient client;
   private final Pages pages;
@@ -45,8 +48,19 @@ final class Forwarding {
     HttpProxy proxy = HttpProxy.reverseProxy(client);
     proxy.origin(origin(URI.create(address)));
     proxy.addInterceptor(new AsTheGateway(settings.publicAddress(), pages, service));
-    router.route("/" + service).handler(context -> context.redirect("/"));
+    router.route("/" + service).handler(context -> start(context, service));
     router.route("/" + service + "/*").handler(context -> forward(context, proxy));
+  }
+
+  /** The address of a service alone: its own start page where it has one, else that of all. */
+  private static void start(RoutingContext context, String service) {
+    if (!WITH_START_PAGE.contains(service)) {
+      context.redirect("/");
+    } else if (context.normalizedPath().endsWith("/")) {
+      context.next();
+    } else {
+      context.redirect("/" + service + "/");
+    }
   }
 
   private static void forward(RoutingContext context, HttpProxy proxy) {

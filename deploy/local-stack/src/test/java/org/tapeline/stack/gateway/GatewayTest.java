@@ -59,6 +59,18 @@ class GatewayTest {
   }
 
   @Test
+  @DisplayName(
+      "A service with a start page of its own is reached by its address, another leads home")
+  void startPages() throws Exception {
+    start(exchange -> StubService.answer(exchange, 200, "text/html", "what needs doing"));
+    assertThat(send(request("/inventory/")).body()).isEqualTo("what needs doing");
+    assertThat(send(request("/inventory")).headers().firstValue("Location"))
+        .contains("/inventory/");
+    assertThat(send(request("/fitting/")).headers().firstValue("Location")).contains("/");
+    assertThat(fitting.asked).containsExactly("GET /inventory/");
+  }
+
+  @Test
   @DisplayName("The service hears the gateway's address, not one that the caller claims")
   void saysWhereItIsSeen() throws Exception {
     start(exchange -> StubService.answer(exchange, 200, "text/plain", ""));
@@ -177,7 +189,11 @@ class GatewayTest {
     gateway =
         Gateway.start(
             new GatewaySettings(
-                "127.0.0.1", 0, Map.of("fitting", address), Optional.empty(), Optional.empty()));
+                "127.0.0.1",
+                0,
+                Map.of("fitting", address, "inventory", address),
+                Optional.empty(),
+                Optional.empty()));
   }
 
   private HttpRequest.Builder request(String path) {
