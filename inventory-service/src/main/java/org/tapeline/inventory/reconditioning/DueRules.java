@@ -9,8 +9,9 @@ import org.tapeline.inventory.reconditioning.Standing.Why;
 /**
  * When a helmet is due. From 2017 the maker states the recertification interval, and certification
  * lapses when it is missed (NOCSAE ND001); where no label was read, the policy's interval counts
- * from the day of manufacture, or from the last reconditioning. None is accepted for reconditioning
- * from the last age on (NAERA, from the 10th year after manufacture).
+ * from the day of manufacture, or from the last reconditioning, as the helmet policy has it. None
+ * is accepted for reconditioning from the last age on (NAERA, from the 10th year after
+ * manufacture).
  */
 public final class DueRules {
   private DueRules() {}
@@ -25,7 +26,8 @@ public final class DueRules {
         helmet
             .reconditionedOn()
             .orElse(helmet.manufacturedOn())
-            .plusMonths(rules.certifiedMonths());
+            .plusMonths(rules.certifiedMonths())
+            .minusDays(1);
     LocalDate certified = helmet.certifiedUntil().orElse(interval);
     LocalDate lastAge = helmet.manufacturedOn().plusYears(rules.lastAgeYears()).minusDays(1);
     LocalDate wearable = certified.isBefore(lastAge) ? certified : lastAge;

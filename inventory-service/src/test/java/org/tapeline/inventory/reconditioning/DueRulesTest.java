@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tapeline.inventory.policy.HelmetPolicy;
 import org.tapeline.inventory.reconditioning.Standing.Reason;
 import org.tapeline.inventory.reconditioning.Standing.Why;
 
@@ -43,8 +46,8 @@ class DueRulesTest {
     made = LocalDate.of(2024, 9, 30);
     label = Optional.empty();
     assertThat(standing().reasons())
-        .containsExactly(new Reason(Why.INTERVAL, LocalDate.of(2026, 9, 30)));
-    assertThat(standing().wearableThrough()).isEqualTo("2026-09-30");
+        .containsExactly(new Reason(Why.INTERVAL, LocalDate.of(2026, 9, 29)));
+    assertThat(standing().wearableThrough()).isEqualTo("2026-09-29");
   }
 
   @Test
@@ -77,5 +80,18 @@ class DueRulesTest {
         new FleetHelmet(
             "LV1", "model-a", "youth-small", "DEPOT", state, made, label, reconditioned);
     return DueRules.of(helmet, RULES, TODAY, BY, 30);
+  }
+
+  @ParameterizedTest(name = "made {0}, label {1}")
+  @CsvSource({"2024-09-30,", "2025-03-31,", "2017-10-01,", "2017-10-01, 2027-06-01", "2024-02-29,"})
+  @DisplayName("after the very day that the helmet policy says")
+  void asThePolicySays(LocalDate day, LocalDate read) {
+    made = day;
+    label = Optional.ofNullable(read);
+    HelmetPolicy policy =
+        new HelmetPolicy(
+            1, "example", new HelmetPolicy.Rule(24, 9, HelmetPolicy.Whose.CAUTIOUS), List.of());
+    assertThat(standing().wearableThrough())
+        .isEqualTo(policy.usableUntil("model-a", day, label, day));
   }
 }
