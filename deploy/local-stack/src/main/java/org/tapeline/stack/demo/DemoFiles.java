@@ -22,6 +22,11 @@ final class DemoFiles {
     }
   }
 
+  /** The values of a column, each once, in the order of the file. */
+  static List<String> values(Path file, String column) throws IOException {
+    return rows(file).stream().map(row -> row.get(column)).distinct().toList();
+  }
+
   /** The values of a column in the rows whose other column has that value. */
   static List<String> column(Path file, String column, String where, String is) throws IOException {
     return rows(file).stream()

@@ -52,6 +52,7 @@ public final class DemoLoader {
       fitDays();
       readings();
       DemoHelmets helmets = new DemoHelmets(season.resolve("helmets.csv"));
+      forecasts();
       int fitted = new DemoSessions(http, helmets).run();
       Files.writeString(marker, Instant.now().toString());
       say.accept(
@@ -122,6 +123,14 @@ public final class DemoLoader {
           "head-" + number,
           "/sizing/api/players/" + number + "/readings",
           Map.of("readings", readings));
+    }
+  }
+
+  /** How many of each size the season needs, published so that the warehouse sees it beside its stock. */
+  private void forecasts() throws IOException {
+    for (String model : DemoFiles.values(season.resolve("charts.csv"), "model")) {
+      http.post(
+          MANAGER, "forecast-" + model, "/sizing/api/size-mix/" + model + "/publish", Map.of());
     }
   }
 
