@@ -1,6 +1,8 @@
 package org.tapeline.inventory.database;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.transaction.Synchronization;
+import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -16,9 +18,11 @@ import org.tapeline.journal.Transactions;
 @ApplicationScoped
 public class Database {
   private final Transactions transactions;
+  private final TransactionSynchronizationRegistry registry;
 
-  Database(Transactions transactions) {
+  Database(Transactions transactions, TransactionSynchronizationRegistry registry) {
     this.transactions = transactions;
+    this.registry = registry;
   }
 
   /** Reads a row. */
@@ -84,6 +88,22 @@ public class Database {
   /** Lets only one transaction at a time go on that names the same thing. */
   public void lock(String name) {
     list("select pg_advisory_xact_lock(hashtextextended(?, 0))", row -> 0, name);
+  }
+
+  /** Does it at the end of the caller's transaction and as a part of it. */
+  public void beforeCommit(Runnable action) {
+    registry.registerInterposedSynchronization(
+        new Synchronization() {
+          @Override
+          public void beforeCompletion() {
+            action.run();
+          }
+
+          @Override
+          public void afterCompletion(int status) {
+            // What is done is done, or undone with the rest.
+          }
+        });
   }
 
   public void afterCommit(Runnable action) {

@@ -33,13 +33,13 @@ public class HelmetBatch {
 
   private final Journal journal;
   private final Database database;
-  private final HelmetWatch watch;
+  private final HelmetWatches watches;
   private final HelmetHolds holds;
 
-  HelmetBatch(Journal journal, Database database, HelmetWatch watch, HelmetHolds holds) {
+  HelmetBatch(Journal journal, Database database, HelmetWatches watches, HelmetHolds holds) {
     this.journal = journal;
     this.database = database;
-    this.watch = watch;
+    this.watches = watches;
     this.holds = holds;
   }
 
@@ -57,7 +57,7 @@ public class HelmetBatch {
     Map<String, Helmet> after = new TreeMap<>();
     List<HelmetHeld> held = decide(tags, hold, cause, after, HelmetHeld.class);
     holds.held(held);
-    watch.takenAll(held.stream().map(HelmetHeld::tag).toList(), "helmet-held", cause);
+    watches.takenAll(held.stream().map(HelmetHeld::tag).toList(), "helmet-held", cause);
   }
 
   /** Those that are not under it are passed over. */
@@ -69,9 +69,7 @@ public class HelmetBatch {
         .filter(h -> h.state() == Helmet.State.AVAILABLE)
         .forEach(h -> oneOfAKind.putIfAbsent(h.model() + " " + h.size(), h));
     // Whoever waits for such a one is served as far as there are any: once for all of a kind.
-    oneOfAKind.forEach(
-        (kind, h) ->
-            watch.free(h.tag(), h.model(), h.size(), cause.step(cause.step() + "/" + kind)));
+    oneOfAKind.forEach((kind, h) -> watches.free(h, cause.step(cause.step() + "/" + kind)));
   }
 
   private <T extends HelmetEvent> List<T> decide(

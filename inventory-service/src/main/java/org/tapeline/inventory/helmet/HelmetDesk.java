@@ -21,15 +21,19 @@ import org.tapeline.journal.quarkus.http.Problem;
 public class HelmetDesk {
   private final Journal journal;
   private final Database database;
-  private final HelmetWatch watch;
+  private final HelmetWatches watches;
   private final HelmetHolds holds;
   private final HelmetDates dates;
 
   HelmetDesk(
-      Journal journal, Database database, HelmetWatch watch, HelmetHolds holds, HelmetDates dates) {
+      Journal journal,
+      Database database,
+      HelmetWatches watches,
+      HelmetHolds holds,
+      HelmetDates dates) {
     this.journal = journal;
     this.database = database;
-    this.watch = watch;
+    this.watches = watches;
     this.holds = holds;
     this.dates = dates;
   }
@@ -221,11 +225,11 @@ public class HelmetDesk {
 
   private void tell(HelmetEvent event, Helmet state, Cause cause) {
     switch (event) {
-      case HelmetEvent.HelmetQuarantined e -> watch.taken(e.tag(), "helmet-quarantined", cause);
-      case HelmetEvent.HelmetRetired e -> watch.taken(e.tag(), "helmet-retired", cause);
-      case HelmetEvent.HelmetHeld e -> watch.taken(e.tag(), "helmet-held", cause);
-      case HelmetEvent.HelmetSentOut e -> watch.taken(e.tag(), "helmet-sent-out", cause);
-      case HelmetEvent.HelmetIssued e -> watch.taken(e.tag(), "helmet-issued", cause);
+      case HelmetEvent.HelmetQuarantined e -> watches.taken(e.tag(), "helmet-quarantined", cause);
+      case HelmetEvent.HelmetRetired e -> watches.taken(e.tag(), "helmet-retired", cause);
+      case HelmetEvent.HelmetHeld e -> watches.taken(e.tag(), "helmet-held", cause);
+      case HelmetEvent.HelmetSentOut e -> watches.taken(e.tag(), "helmet-sent-out", cause);
+      case HelmetEvent.HelmetIssued e -> watches.taken(e.tag(), "helmet-issued", cause);
       case HelmetEvent.HelmetReceived e -> free(state, cause);
       case HelmetEvent.HelmetReturned e -> free(state, cause);
       case HelmetEvent.HelmetInspected e -> free(state, cause);
@@ -241,7 +245,7 @@ public class HelmetDesk {
 
   private void free(Helmet state, Cause cause) {
     if (state.state() == Helmet.State.AVAILABLE) {
-      watch.free(state.tag(), state.model(), state.size(), cause);
+      watches.free(state, cause);
     }
   }
 

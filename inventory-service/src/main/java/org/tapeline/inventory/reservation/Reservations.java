@@ -24,6 +24,7 @@ import org.tapeline.inventory.restock.RestockDesk;
 import org.tapeline.inventory.restock.RestockDesk.Wanted;
 import org.tapeline.inventory.restock.RestockPolicy;
 import org.tapeline.inventory.restock.RestockWatch.Waits;
+import org.tapeline.inventory.restock.WhenStockIsLowThenRequest;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.StreamName;
@@ -38,6 +39,7 @@ public class Reservations {
   private final ReservationStore store;
   private final RestockDesk restock;
   private final RestockPolicy policy;
+  private final WhenStockIsLowThenRequest low;
   private final Places places;
   private final Journal journal;
   private final Clock clock;
@@ -50,6 +52,7 @@ public class Reservations {
       ReservationStore store,
       RestockDesk restock,
       RestockPolicy policy,
+      WhenStockIsLowThenRequest low,
       Places places,
       Journal journal,
       Clock clock,
@@ -60,6 +63,7 @@ public class Reservations {
     this.store = store;
     this.restock = restock;
     this.policy = policy;
+    this.low = low;
     this.places = places;
     this.journal = journal;
     this.clock = clock;
@@ -155,6 +159,7 @@ public class Reservations {
             readyAt,
             expiresAt),
         cause.step("reserve-" + key));
+    low.lowered(found.place(), key, cause);
     if (!here) {
       Need what = found.tag().map(planned::kindOf).orElse(open.need());
       restock.transfer(wanted(open, what), found.place(), found.tag(), readyAt, cause);

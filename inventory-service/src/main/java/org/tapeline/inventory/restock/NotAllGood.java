@@ -2,7 +2,6 @@ package org.tapeline.inventory.restock;
 
 import java.util.List;
 import java.util.Optional;
-import org.tapeline.inventory.restock.RestockWork.Receipt;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /**

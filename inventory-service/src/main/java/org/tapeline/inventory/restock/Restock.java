@@ -13,7 +13,8 @@ import java.util.UUID;
  * @param fromPlace where a transfer comes from
  * @param item a part's code, or {@code helmet:<model>:<size>}
  * @param tag the very helmet, for a transfer of one
- * @param quantity pieces, 1 or more
+ * @param quantity pieces, 1 or more: one for each case, and those for the shelf
+ * @param forStock of these for the shelf, 0 or more
  */
 public record Restock(
     UUID request,
@@ -25,6 +26,7 @@ public record Restock(
     Optional<String> size,
     Optional<String> tag,
     int quantity,
+    int forStock,
     State state,
     Instant expectedAt) {
 
@@ -71,6 +73,11 @@ public record Restock(
 
   public boolean betweenPlaces() {
     return kind == Kind.TRANSFER;
+  }
+
+  Restock changed(int pieces, int onShelf, State next, Instant expected) {
+    return new Restock(
+        request, kind, place, fromPlace, item, model, size, tag, pieces, onShelf, next, expected);
   }
 
   public String says() {

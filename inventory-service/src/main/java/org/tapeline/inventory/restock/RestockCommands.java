@@ -1,10 +1,8 @@
 package org.tapeline.inventory.restock;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
-import org.tapeline.inventory.restock.RestockWork.Receipt;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
@@ -39,11 +37,9 @@ public class RestockCommands {
   }
 
   Answer receive(UUID request, Receipt receipt, UUID id) {
-    Receipt what = receipt == null ? ALL : receipt;
+    Receipt what = receipt == null ? Receipt.ALL : receipt;
     return once("receive", request, what, id, c -> work.receive(request, what, caller.id(), c));
   }
-
-  static final Receipt ALL = Receipt.of(Optional.empty(), Optional.empty());
 
   private Answer once(
       String name, UUID request, Object body, UUID id, Function<Cause, Restock> does) {

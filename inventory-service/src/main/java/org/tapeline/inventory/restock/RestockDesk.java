@@ -3,7 +3,6 @@ package org.tapeline.inventory.restock;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.database.Database;
@@ -11,37 +10,34 @@ import org.tapeline.inventory.place.Places;
 import org.tapeline.inventory.restock.Restock.Kind;
 import org.tapeline.inventory.restock.Restock.State;
 import org.tapeline.inventory.restock.RestockEvent.RestockCancelled;
-import org.tapeline.inventory.restock.RestockEvent.RestockRequested;
 import org.tapeline.inventory.restock.RestockWatch.Waits;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.DerivedId;
-import org.tapeline.journal.Journal;
-import org.tapeline.journal.StreamName;
 
-/** Makes, merges and drops requests; always in the caller's transaction. */
+/** Makes, merges and drops requests of re-fit cases; always in the caller's transaction. */
 @ApplicationScoped
 public class RestockDesk {
   private static final String BY_ITSELF = "tapeline";
 
   private final RestockStore store;
+  private final RestockJournal journal;
   private final RestockPolicy policy;
   private final Places places;
   private final Database database;
-  private final Journal journal;
   private final Clock clock;
 
   RestockDesk(
       RestockStore store,
+      RestockJournal journal,
       RestockPolicy policy,
       Places places,
       Database database,
-      Journal journal,
       Clock clock) {
     this.store = store;
+    this.journal = journal;
     this.policy = policy;
     this.places = places;
     this.database = database;
-    this.journal = journal;
     this.clock = clock;
   }
 
@@ -63,7 +59,7 @@ public class RestockDesk {
     return store.locked(request);
   }
 
-  private void lock(String place, String item) {
+  void lock(String place, String item) {
     database.lock("restock " + place + " " + item);
   }
 
@@ -77,46 +73,39 @@ public class RestockDesk {
     if (coming.isPresent()) {
       return coming.get();
     }
+    Instant expected = expected(wanted.place(), wanted.item());
+    UUID refitCase = wanted.cause().refitCase();
+    Cause step = cause.step("request-" + refitCase + "-" + wanted.item());
     Optional<Restock> open = store.mergeable(wanted.place(), wanted.item());
-    Instant now = clock.instant();
-    Instant expected = policy.restocked(wanted.item(), now, places.zone(wanted.place()));
-    Cause step = cause.step("request-" + wanted.cause().refitCase() + "-" + wanted.item());
     if (open.isPresent()) {
       return merge(open.get(), wanted.cause(), expected, step);
     }
+    String name = "restock/" + wanted.place() + "/" + wanted.item() + "/" + refitCase;
     Restock made =
-        new Restock(
-            DerivedId.from(
-                cause.id(),
-                "restock/"
-                    + wanted.place()
-                    + "/"
-                    + wanted.item()
-                    + "/"
-                    + wanted.cause().refitCase()),
-            Kind.RESTOCK,
-            wanted.place(),
-            Optional.empty(),
-            wanted.item(),
-            wanted.model(),
-            wanted.size(),
-            Optional.empty(),
-            1,
-            State.REQUESTED,
-            expected);
+        made(
+            wanted, DerivedId.from(cause.id(), name), Optional.empty(), Optional.empty(), expected);
     return open(made, wanted.cause(), step);
+  }
+
+  Instant expected(String place, String item) {
+    return policy.restocked(item, clock.instant(), places.zone(place));
   }
 
   private Restock merge(Restock open, Waits waits, Instant expected, Cause cause) {
     if (!store.addCause(open.request(), waits)) {
       return open;
     }
-    Instant now = clock.instant();
-    Instant when = open.expectedAt().isBefore(now) ? expected : open.expectedAt();
-    Restock merged = changed(open, store.causes(open.request()).size(), State.REQUESTED, when);
-    store.save(merged, now);
-    sayRequested(merged, cause);
-    return merged;
+    Instant when = open.expectedAt().isBefore(clock.instant()) ? expected : open.expectedAt();
+    return resaid(open, open.forStock(), when, cause);
+  }
+
+  /** With what its cases and the shelf need of it now. */
+  Restock resaid(Restock open, int forStock, Instant expected, Cause cause) {
+    int quantity = store.causes(open.request()).size() + forStock;
+    Restock now = open.changed(quantity, forStock, State.REQUESTED, expected);
+    store.save(now, clock.instant());
+    journal.requested(now, cause);
+    return now;
   }
 
   /** A helmet that is to be at another of our places, though no case waits for it. */
@@ -158,26 +147,32 @@ public class RestockDesk {
       return coming.get();
     }
     String name = "transfer/" + wanted.cause().refitCase() + "/" + tag.orElse(wanted.item());
-    Restock made =
-        new Restock(
-            DerivedId.from(cause.id(), name),
-            Kind.TRANSFER,
-            wanted.place(),
-            Optional.of(fromPlace),
-            wanted.item(),
-            wanted.model(),
-            wanted.size(),
-            tag,
-            1,
-            State.REQUESTED,
-            expected);
+    UUID id = DerivedId.from(cause.id(), name);
+    Restock made = made(wanted, id, Optional.of(fromPlace), tag, expected);
     return open(made, wanted.cause(), cause.step(name));
+  }
+
+  private static Restock made(
+      Wanted wanted, UUID id, Optional<String> from, Optional<String> tag, Instant expected) {
+    return new Restock(
+        id,
+        from.isPresent() ? Kind.TRANSFER : Kind.RESTOCK,
+        wanted.place(),
+        from,
+        wanted.item(),
+        wanted.model(),
+        wanted.size(),
+        tag,
+        1,
+        0,
+        State.REQUESTED,
+        expected);
   }
 
   private Restock open(Restock made, Waits waits, Cause cause) {
     store.save(made, clock.instant());
     store.addCause(made.request(), waits);
-    sayRequested(made, cause);
+    journal.requested(made, cause);
     return made;
   }
 
@@ -186,58 +181,18 @@ public class RestockDesk {
     for (Restock open : store.requestedFor(waits.refitCase(), waits.needKey())) {
       Cause step = cause.step("forget-" + waits.refitCase() + "-" + waits.needKey());
       store.removeCause(open.request(), waits);
-      int left = store.causes(open.request()).size();
-      Instant now = clock.instant();
-      if (left == 0) {
-        store.save(changed(open, open.quantity(), State.CANCELLED, open.expectedAt()), now);
-        append(open, new RestockCancelled(open.request(), open.place(), why, BY_ITSELF, now), step);
+      if (store.causes(open.request()).isEmpty() && open.forStock() == 0) {
+        drop(open, why, step);
       } else {
-        Restock fewer = changed(open, left, State.REQUESTED, open.expectedAt());
-        store.save(fewer, now);
-        sayRequested(fewer, step);
+        resaid(open, open.forStock(), open.expectedAt(), step);
       }
     }
   }
 
-  private void sayRequested(Restock r, Cause cause) {
-    List<UUID> causes =
-        store.causes(r.request()).stream().map(Waits::refitCase).distinct().toList();
-    append(
-        r,
-        new RestockRequested(
-            r.request(),
-            r.kind().code(),
-            r.place(),
-            r.fromPlace(),
-            r.item(),
-            r.model(),
-            r.size(),
-            r.tag(),
-            r.quantity(),
-            causes,
-            r.expectedAt(),
-            clock.instant()),
-        cause);
-  }
-
-  static Restock changed(Restock r, int quantity, State state, Instant expected) {
-    return new Restock(
-        r.request(),
-        r.kind(),
-        r.place(),
-        r.fromPlace(),
-        r.item(),
-        r.model(),
-        r.size(),
-        r.tag(),
-        quantity,
-        state,
-        expected);
-  }
-
-  void append(Restock r, RestockEvent event, Cause cause) {
-    StreamName stream = StreamName.of("restock", r.request(), r.place());
-    long version = journal.version(stream);
-    journal.append(stream, version, List.of((Record) event), cause);
+  private void drop(Restock open, String why, Cause cause) {
+    Instant now = clock.instant();
+    store.save(open.changed(open.quantity(), 0, State.CANCELLED, open.expectedAt()), now);
+    journal.append(
+        open, new RestockCancelled(open.request(), open.place(), why, BY_ITSELF, now), cause);
   }
 }

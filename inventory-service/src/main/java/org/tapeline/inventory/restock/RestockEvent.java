@@ -12,7 +12,7 @@ public sealed interface RestockEvent {
 
   String place();
 
-  /** It is wanted, or wanted by more cases than before. */
+  /** It is wanted, or more of it than before; {@code forStock} pieces are for no case. */
   record RestockRequested(
       UUID request,
       String kind,
@@ -23,6 +23,7 @@ public sealed interface RestockEvent {
       Optional<String> size,
       Optional<String> tag,
       int quantity,
+      int forStock,
       List<UUID> causes,
       Instant expectedAt,
       Instant at)
@@ -37,13 +38,14 @@ public sealed interface RestockEvent {
       UUID request, String place, int quantity, String by, Instant at, Instant expectedAt)
       implements RestockEvent {}
 
-  /** It came. */
+  /** It came; {@code over} pieces more than were asked for. */
   record RestockReceived(
       UUID request,
       String place,
       int quantity,
       @JsonProperty("short") int missing,
       int damaged,
+      int over,
       List<String> tags,
       String by,
       Instant at)

@@ -114,7 +114,7 @@ public class RestockPage {
               case "pick" -> commands.pick(request, id);
               case "ship" -> commands.ship(request, id);
               case "cancel" -> commands.cancel(request, "not-available", id);
-              default -> commands.receive(request, RestockCommands.ALL, id);
+              default -> commands.receive(request, Receipt.ALL, id);
             });
   }
 

@@ -34,8 +34,16 @@ public class RestockPolicy {
 
   /** When something from outside can be used at a place in that zone. */
   public Instant restocked(String item, Instant now, ZoneId zone) {
+    return morning(now, days(item), zone);
+  }
+
+  int days(String item) {
     String kind = item.startsWith("helmet:") ? "helmet" : "part";
-    return morning(now, leadDays.getOrDefault(item, leadDays.get(kind)), zone);
+    return leadDays.getOrDefault(item, leadDays.get(kind));
+  }
+
+  boolean hasOwnDays(String item) {
+    return leadDays.containsKey(item);
   }
 
   /** When something from another of our places can be used: the next morning there. */

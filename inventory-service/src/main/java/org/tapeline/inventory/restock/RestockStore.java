@@ -64,6 +64,17 @@ public class RestockStore {
         item);
   }
 
+  /** The transfer for the shelf into which more can be merged. */
+  Optional<Restock> mergeableTransfer(String place, String fromPlace, String item) {
+    return database.first(
+        "select * from restock where kind = 'transfer' and state = 'requested' and for_stock > 0"
+            + " and place = ? and from_place = ? and item = ? for update",
+        RestockStore::read,
+        place,
+        fromPlace,
+        item);
+  }
+
   /** What was picked or sent from outside for the case. */
   Optional<Restock> comingFor(Waits cause) {
     return database.first(
@@ -122,11 +133,18 @@ public class RestockStore {
 
   void save(Restock r, Instant at) {
     database.change(
-        "insert into restock (request, kind, place, from_place, item, model, size, tag, quantity,"
-            + " state, expected_at, changed_at) values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)"
-            + " on conflict (request) do update set quantity = excluded.quantity,"
-            + " state = excluded.state, expected_at = excluded.expected_at,"
-            + " changed_at = excluded.changed_at",
+        """
+        insert into restock (request, kind, place, from_place, item, model, size, tag, quantity,
+            for_stock, state, expected_at, changed_at, requested_at)
+          values (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+          on conflict (request) do update
+          set quantity = excluded.quantity, for_stock = excluded.for_stock, state = excluded.state,
+              expected_at = excluded.expected_at, changed_at = excluded.changed_at,
+              sent_at = coalesce(restock.sent_at,
+                case when excluded.state in ('picked', 'shipped') then excluded.changed_at end),
+              received_at = coalesce(restock.received_at,
+                case when excluded.state = 'received' then excluded.changed_at end)
+        """,
         r.request(),
         r.kind().code(),
         r.place(),
@@ -136,9 +154,24 @@ public class RestockStore {
         r.size().orElse(null),
         r.tag().orElse(null),
         r.quantity(),
+        r.forStock(),
         r.state().code(),
         r.expectedAt(),
+        at,
         at);
+  }
+
+  void came(UUID request, Receipt.Came came) {
+    database.change(
+        "update restock set came = ?, damaged = ? where request = ?",
+        came.good(),
+        came.damaged(),
+        request);
+  }
+
+  /** It is no longer on a pick list. */
+  void untaken(UUID request) {
+    database.change("delete from restock_taken where request = ?", request);
   }
 
   private static Restock read(ResultSet row) throws SQLException {
@@ -152,6 +185,7 @@ public class RestockStore {
         Optional.ofNullable(row.getString("size")),
         Optional.ofNullable(row.getString("tag")),
         row.getInt("quantity"),
+        row.getInt("for_stock"),
         State.valueOf(row.getString("state").toUpperCase(Locale.ROOT)),
         Database.instant(row, "expected_at"));
   }

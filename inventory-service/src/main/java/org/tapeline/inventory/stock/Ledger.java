@@ -13,9 +13,11 @@ import org.tapeline.journal.DerivedId;
 @ApplicationScoped
 public class Ledger {
   private final Database database;
+  private final ShelfWatch watch;
 
-  Ledger(Database database) {
+  Ledger(Database database, ShelfWatch watch) {
     this.database = database;
+    this.watch = watch;
   }
 
   /** Why a move was made, in words for the books; the reason and the person may be empty. */
@@ -78,6 +80,9 @@ public class Ledger {
           entry.item(),
           entry.model(),
           entry.amount());
+      if (entry.amount() < 0) {
+        Move.placeOf(entry.account()).ifPresent(lower -> watch.lowered(lower, entry.item(), cause));
+      }
     }
     return id;
   }

@@ -89,6 +89,27 @@ final class Fitting implements AutoCloseable {
     say("fit-passed", "session-" + session, 1, player, data);
   }
 
+  /** Sizing says that they are fitted there. */
+  void enrols(String field, List<UUID> players) {
+    String type = "org.tapeline.sizing.player-enrolled.v1";
+    for (UUID player : players) {
+      ObjectNode data = CONTRACTS.exampleOf(type).deepCopy();
+      data.put("player", player.toString()).put("field", field);
+      UUID cause = UUID.randomUUID();
+      kafka.publish(
+          new Envelope(
+              "sizing.events",
+              type,
+              "player-" + player,
+              1,
+              player.toString(),
+              UUID.randomUUID(),
+              cause,
+              cause,
+              data));
+    }
+  }
+
   static ObjectNode helmet(String model, String size) {
     return EventJson.MAPPER
         .createObjectNode()
@@ -119,6 +140,27 @@ final class Fitting implements AutoCloseable {
       throw new AssertionError("Heard " + found + " and not " + event + " " + field + " " + value);
     }
     return found.stream().map(Message::data).toList();
+  }
+
+  /** The last of at least that many requests for an item at a place. */
+  JsonNode asked(String place, String item, int wanted) {
+    List<JsonNode> found =
+        kafka
+            .await(
+                "inventory.events",
+                wanted,
+                LONG,
+                m ->
+                    m.type().equals(type("restock-requested"))
+                        && m.data().path("place").asText().equals(place)
+                        && m.data().path("item").asText().equals(item))
+            .stream()
+            .map(Message::data)
+            .toList();
+    if (found.size() < wanted) {
+      throw new AssertionError("Heard " + found + " and not " + wanted + " for " + item);
+    }
+    return found.getLast();
   }
 
   /** Everything that inventory has said so far, at least that many. */
