@@ -101,7 +101,8 @@ public class RestockDesk {
 
   /** With what its cases and the shelf need of it now. */
   Restock resaid(Restock open, int forStock, Instant expected, Cause cause) {
-    int quantity = store.causes(open.request()).size() + forStock;
+    int several = store.causes(open.request()).size() + forStock;
+    int quantity = open.tag().isPresent() ? 1 : several;
     Restock now = open.changed(quantity, forStock, State.REQUESTED, expected);
     store.save(now, clock.instant());
     journal.requested(now, cause);
@@ -129,10 +130,11 @@ public class RestockDesk {
             Optional.of(bring.size()),
             Optional.of(bring.tag()),
             1,
+            0,
             State.REQUESTED,
             bring.by());
     store.save(made, clock.instant());
-    sayRequested(made, cause.step(name));
+    journal.requested(made, cause.step(name));
   }
 
   /**

@@ -34,12 +34,12 @@ class ReplayTest {
   private void asked(Optional<String> from) {
     replay.add(
         new RestockRequested(
-            REQUEST, "restock", "NORTH", from, "valve", NONE, NONE, NONE, 3, List.of(), AT, AT));
+            REQUEST, "restock", "NORTH", from, "valve", NONE, NONE, NONE, 3, 0, List.of(), AT, AT));
   }
 
   private void came(int good, int missing, int damaged) {
     replay.add(
-        new RestockReceived(REQUEST, "NORTH", good, missing, damaged, List.of(), "depot", AT));
+        new RestockReceived(REQUEST, "NORTH", good, missing, damaged, 0, List.of(), "depot", AT));
   }
 
   @Test
