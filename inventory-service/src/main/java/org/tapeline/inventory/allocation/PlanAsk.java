@@ -87,7 +87,7 @@ public record PlanAsk(
       wrong.add(new FieldError("sort", "Choose for whom the plan is."));
     }
     if (sort.equals("hold") && !isId(hold)) {
-      wrong.add(new FieldError("hold", "Copy the id from the hold's page."));
+      wrong.add(new FieldError("hold", "Choose the hold."));
     }
     if (!field.isEmpty() && !places.contains(field)) {
       wrong.add(new FieldError("field", "Choose a field, or all."));

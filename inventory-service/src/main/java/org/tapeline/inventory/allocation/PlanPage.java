@@ -18,7 +18,7 @@ import java.util.UUID;
 import java.util.function.Supplier;
 import org.jboss.resteasy.reactive.RestForm;
 import org.tapeline.inventory.allocation.PlanViews.Entry;
-import org.tapeline.inventory.allocation.PlanViews.KindChoice;
+import org.tapeline.inventory.allocation.PlanViews.Choice;
 import org.tapeline.inventory.allocation.PlanViews.View;
 import org.tapeline.inventory.csv.CsvAnswer;
 import org.tapeline.inventory.place.Places;
@@ -58,7 +58,8 @@ public class PlanPage {
     static native TemplateInstance list(
         List<Entry> plans,
         List<Places.Place> places,
-        List<KindChoice> kinds,
+        List<Choice> kinds,
+        List<Choice> holds,
         PlanAsk said,
         String from,
         UUID commandId,
@@ -79,7 +80,14 @@ public class PlanPage {
 
   private String form(PlanAsk said, String from, String wrong) {
     return Templates.list(
-            views.newest(MOST_PLANS), places.all(), views.kinds(), said, from, UuidV7.next(), wrong)
+            views.newest(MOST_PLANS),
+            places.all(),
+            views.kinds(),
+            views.openHolds(),
+            said,
+            from,
+            UuidV7.next(),
+            wrong)
         .render();
   }
 

@@ -137,15 +137,23 @@ public class PlanViews {
     return journeys;
   }
 
-  /** A kind of helmet to choose. */
-  public record KindChoice(String code, String said) {}
+  /** Something to choose: a kind of helmet, or a hold. */
+  public record Choice(String code, String said) {}
 
-  List<KindChoice> kinds() {
+  List<Choice> kinds() {
     return database.list(
         "select distinct model, size from helmet order by 1, 2",
         row ->
-            new KindChoice(
+            new Choice(
                 row.getString(1) + ":" + row.getString(2),
                 Words.model(row.getString(1)) + ", " + Words.code(row.getString(2))));
+  }
+
+  List<Choice> openHolds() {
+    return database.list(
+        "select hold::text, reference, matching from hold where open order by placed_at desc",
+        row ->
+            new Choice(
+                row.getString(1), row.getString(2) + ", " + row.getInt(3) + " helmets"));
   }
 }

@@ -111,8 +111,7 @@ class PlanPageTest {
         .post("/plans")
         .then()
         .statusCode(400)
-        .body(containsString("value=\"that one\""))
-        .body(containsString("Copy the id from the hold"));
+        .body(containsString("Choose the hold"));
   }
 
   @Test
