@@ -6,6 +6,7 @@ import org.tapeline.inventory.advice.AdvisedSizes;
 import org.tapeline.inventory.allocation.PlanEvent;
 import org.tapeline.inventory.forecast.SizeForecasts;
 import org.tapeline.inventory.helmet.HelmetEvent;
+import org.tapeline.inventory.helmet.HelmetFits;
 import org.tapeline.inventory.helmet.WhenConcussionSuspectedThenSetAside;
 import org.tapeline.inventory.helmet.WhenSignedOffThenIssue;
 import org.tapeline.inventory.hold.HoldEvent;
@@ -76,7 +77,8 @@ public class Wiring {
       WhenRefitClosedThenRelease closed,
       WhenSignedOffThenIssue signedOff,
       WhenConcussionSuspectedThenSetAside suspected,
-      WhenFitPassedThenBookParts passed) {
+      WhenFitPassedThenBookParts passed,
+      HelmetFits fits) {
     Subscription all = Subscription.named("inventory");
     fields.declareOn(all);
     forecasts.declareOn(all);
@@ -87,21 +89,18 @@ public class Wiring {
     signedOff.declareOn(all);
     suspected.declareOn(all);
     passed.declareOn(all);
+    fits.declareOn(all);
     String of = "org.tapeline.fitting.";
     return all.ignoring(
         of + "session-opened.v1",
-        of + "helmet-tried.v1",
         of + "check-recorded.v1",
         of + "adjustment-made.v1",
-        of + "fit-failed.v1",
         of + "session-abandoned.v1",
         of + "remedy-passed-over.v1",
         of + "entry-corrected.v1",
         of + "session-paused.v1",
         of + "session-resumed.v1",
         of + "pass-taken-back.v1",
-        of + "sign-off-withdrawn.v1",
-        of + "sign-off-lapsed.v1",
         of + "recheck-due.v1",
         of + "conditions-recorded.v1",
         of + "hair-changed.v1",

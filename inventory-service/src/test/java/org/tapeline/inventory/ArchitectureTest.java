@@ -25,8 +25,8 @@ class ArchitectureTest {
   static final ArchRule theHelmetIsPure =
       coreOf(
           OURS
-              + "helmet\\.(AssetTag|Helmet|HelmetEvent|HelmetCommand|HelmetDecider|OutOfUse|Lifecycle|Decision)"
-              + "(\\$.*)?");
+              + "helmet\\.(AssetTag|TagText|NearTags|Helmet|HelmetEvent|HelmetCommand|HelmetDecider|OutOfUse|Lifecycle|Decision"
+              + "|HelmetFit)(\\$.*)?");
 
   @ArchTest
   static final ArchRule theHelmetPolicyIsPure = coreOf(OURS + "policy\\.HelmetPolicy(\\$.*)?");

@@ -78,7 +78,7 @@ public class HelmetWork {
   Answer retire(String tag, Why why, UUID id) {
     if (why == null || why.why() == null || !why.why().matches("age|lost|other")) {
       throw Problem.badRequest(
-          "why", "Say why.", new Problem.FieldError("why", "Write age, lost or other."));
+          "why", "Say why.", new Problem.FieldError("why", "Choose why: age, lost or other."));
     }
     return does("retire", tag, why, new Retire(why.why(), clock.instant()), id);
   }

@@ -3,8 +3,10 @@ package org.tapeline.inventory.helmet;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.helmet.HelmetCommand.Issue;
+import org.tapeline.inventory.helmet.HelmetFit.Kind;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.ReceivedEvent;
@@ -15,10 +17,12 @@ import org.tapeline.journal.Subscription;
 public class WhenSignedOffThenIssue {
   private final HelmetDesk desk;
   private final Places places;
+  private final HelmetFits fits;
 
-  WhenSignedOffThenIssue(HelmetDesk desk, Places places) {
+  WhenSignedOffThenIssue(HelmetDesk desk, Places places, HelmetFits fits) {
     this.desk = desk;
     this.places = places;
+    this.fits = fits;
   }
 
   /** What is read of fitting's {@code signed-off}. */
@@ -32,5 +36,7 @@ public class WhenSignedOffThenIssue {
     LocalDate day = LocalDate.ofInstant(d.at(), places.zone(d.field()));
     Issue issue = new Issue(d.player(), d.field(), d.session(), day, d.at());
     desk.issue(d.tag(), issue, Cause.of(event, "issue"));
+    Optional<String> field = Optional.of(d.field());
+    fits.keep(d.tag(), new HelmetFit(Kind.SIGNED_OFF, d.player(), field, "", d.at()), event);
   }
 }

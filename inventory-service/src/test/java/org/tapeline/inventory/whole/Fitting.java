@@ -69,6 +69,28 @@ final class Fitting implements AutoCloseable {
     return session;
   }
 
+  /** One session in one helmet: tried on, failed, made to fit, passed. */
+  void fits(UUID player, String tag, String field) {
+    UUID session = UUID.randomUUID();
+    String stream = "session-" + session;
+    long version = 1;
+    for (String event : List.of("helmet-tried", "fit-failed", "fit-passed")) {
+      ObjectNode data = example(event);
+      data.put("player", player.toString()).put("session", session.toString()).put("tag", tag);
+      if (data.has("field")) {
+        data.put("field", field);
+      }
+      say(event, stream, version++, player, data);
+    }
+  }
+
+  /** After the first sign-off. */
+  void withdraws(UUID player, String tag, String why) {
+    ObjectNode data = example("sign-off-withdrawn").put("player", player.toString());
+    data.put("tag", tag).put("why", why);
+    say("sign-off-withdrawn", "signoff-" + player, 2, player, data);
+  }
+
   /** In the helmet that was worn, or nobody knows in which. */
   void suspectsConcussion(UUID player, Optional<String> tag) {
     ObjectNode data = example("concussion-suspected").put("player", player.toString());
