@@ -11,14 +11,13 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jboss.resteasy.reactive.RestForm;
-import org.tapeline.inventory.helmet.AssetTag;
 import org.tapeline.inventory.helmet.HelmetAccess;
 import org.tapeline.inventory.helmet.HelmetViews;
 import org.tapeline.inventory.helmet.HelmetViews.Filter;
 import org.tapeline.inventory.helmet.HelmetViews.View;
+import org.tapeline.inventory.helmet.TagReading;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.Problem;
 
@@ -32,22 +31,25 @@ public class StartPage {
 
   private final HelmetViews views;
   private final HelmetAccess access;
+  private final TagReading tags;
 
-  StartPage(HelmetViews views, HelmetAccess access) {
+  StartPage(HelmetViews views, HelmetAccess access, TagReading tags) {
     this.views = views;
     this.access = access;
+    this.tags = tags;
   }
 
   @CheckedTemplate(basePath = "damage")
   static class Templates {
     private Templates() {}
 
-    static native TemplateInstance start(String tag, String wrong, List<View> own);
+    static native TemplateInstance start(
+        String tag, String wrong, List<String> near, List<View> own);
   }
 
   @GET
   public String show() {
-    return show("", "");
+    return show("", "", List.of());
   }
 
   @POST
@@ -55,24 +57,25 @@ public class StartPage {
     String typed = tag == null ? "" : tag.strip();
     String asked = typed.isEmpty() && chosen != null ? chosen.strip() : typed;
     try {
-      return Answers.goTo("/inventory/helmets/" + access.see(read(asked)).tag() + "/damage");
-    } catch (IllegalArgumentException e) {
-      return Response.status(400).entity(show(typed, e.getMessage())).build();
+      if (asked.isEmpty()) {
+        throw Problem.badRequest("tag", "Type the tag, or choose the helmet from the list.");
+      }
+      String known = access.see(tags.needed(asked)).tag();
+      return Answers.goTo("/inventory/helmets/" + known + "/damage");
     } catch (Problem problem) {
-      return Response.status(problem.status()).entity(show(typed, problem.getMessage())).build();
+      return Response.status(problem.status())
+          .entity(show(typed, problem.getMessage(), near(asked)))
+          .build();
     }
   }
 
-  /** Small letters, blanks and dashes are how people type, not another tag. */
-  private static String read(String typed) {
-    if (typed.isEmpty()) {
-      throw new IllegalArgumentException("Type the tag, or choose the helmet from the list.");
-    }
-    return new AssetTag(typed.replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT)).value();
+  /** What may have been meant, as far as the caller may see it. */
+  private List<String> near(String typed) {
+    return tags.known(typed).stream().filter(access::maySee).toList();
   }
 
-  private String show(String tag, String wrong) {
-    return Templates.start(tag, wrong, own()).render();
+  private String show(String tag, String wrong, List<String> near) {
+    return Templates.start(tag, wrong, near, own()).render();
   }
 
   /** Whoever sees all helmets types the tag; a list of all of them would help nobody. */

@@ -11,6 +11,9 @@ import java.util.UUID;
 import java.util.stream.Stream;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.inventory.helmet.HelmetAccess;
+import org.tapeline.inventory.helmet.NearTags;
+import org.tapeline.inventory.helmet.TagReading;
+import org.tapeline.inventory.helmet.TagText;
 import org.tapeline.inventory.helmet.Words;
 
 /** Looks everywhere for what was typed; a fitter finds only what is at the own fields. */
@@ -25,10 +28,12 @@ public class Finding {
 
   private final Database database;
   private final HelmetAccess access;
+  private final TagReading tags;
 
-  Finding(Database database, HelmetAccess access) {
+  Finding(Database database, HelmetAccess access, TagReading tags) {
     this.database = database;
     this.access = access;
+    this.tags = tags;
   }
 
   /** The exact ones first; near ones only when nothing is exact. */
@@ -48,7 +53,7 @@ public class Finding {
   }
 
   private List<Hit> helmets(String typed, String own) {
-    String text = NearTags.written(typed);
+    String text = tags.tag(typed).orElseGet(() -> TagText.written(typed));
     if (text.length() < 4) {
       return List.of();
     }

@@ -22,7 +22,8 @@ import org.tapeline.journal.quarkus.http.Answers;
 @Produces(MediaType.TEXT_HTML)
 @RunOnVirtualThread
 public class SearchPage {
-  private static final int LONGEST = 80;
+  /** The address in the code on a helmet is found too. */
+  private static final int LONGEST = 200;
 
   private final Finding finding;
   private final Caller caller;

@@ -37,13 +37,20 @@ public class HelmetAccess {
             .find(tag.strip())
             .orElseThrow(
                 () -> Problem.notFound("There is no helmet " + tag + ". Read the tag again."));
-    boolean own =
-        caller.worksAs("warehouse")
-            || caller.mayWorkAt(view.place())
-            || view.player().flatMap(fields::fieldOf).filter(caller::mayWorkAt).isPresent();
-    if (!own) {
+    if (!own(view)) {
       throw Problem.forbidden("The helmet " + tag + " belongs to a field that is not yours.");
     }
     return view;
+  }
+
+  /** Whether there is such a helmet and the caller may see it. */
+  public boolean maySee(String tag) {
+    return views.find(tag).filter(this::own).isPresent();
+  }
+
+  private boolean own(View view) {
+    return caller.worksAs("warehouse")
+        || caller.mayWorkAt(view.place())
+        || view.player().flatMap(fields::fieldOf).filter(caller::mayWorkAt).isPresent();
   }
 }

@@ -1,33 +1,22 @@
-package org.tapeline.inventory.desk;
+package org.tapeline.inventory.helmet;
 
 import java.util.LinkedHashSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.tapeline.inventory.helmet.AssetTag;
 
 /**
  * What tag somebody may have meant: those that one slip of a finger turns into what was typed. The
  * check character leaves few of them: of the tags with one other character, about one in 36.
  */
-final class NearTags {
+public final class NearTags {
   private static final String ALPHABET = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
   private NearTags() {}
 
-  /** The typed text as a tag is written: capital letters, no blanks, hyphens or dots. */
-  static String written(String typed) {
-    return typed.toUpperCase(Locale.ROOT).replaceAll("[\\s.\\-_/]", "");
-  }
-
-  static Optional<String> exact(String typed) {
-    return valid(written(typed));
-  }
-
   /** Tags with a fitting check character that are one mistake away, or look alike. */
-  static Set<String> of(String typed) {
-    String text = written(typed);
+  public static Set<String> of(String typed) {
+    String text = TagText.written(typed);
     Set<String> near = new LinkedHashSet<>();
     if (!text.matches("[A-Z0-9]{3,30}")) {
       return near;
