@@ -47,6 +47,10 @@ class ArchitectureTest {
       coreOf(OURS + "compat\\.PartCompatibility(\\$.*)?");
 
   @ArchTest
+  static final ArchRule theSheetsOfLabelsArePure =
+      coreOf(OURS + "label\\.(LabelSheet|Label|PlacedLabel)(\\$.*)?");
+
+  @ArchTest
   static final ArchRule whatAHoldConcernsIsPure =
       coreOf(OURS + "hold\\.(HoldCriteria|HoldEvent|HoldPreview)(\\$.*)?");
 
