@@ -5,6 +5,8 @@ package org.tapeline.inventory.label;
  *
  * @param leftMm from the edge of the paper to the first label
  * @param gapAcrossMm between two labels of a row
+ * @param insideMm what stays white along each edge of a label: at the edge of the paper a printer
+ *     prints nothing
  */
 public record LabelSheet(
     String code,
@@ -18,7 +20,8 @@ public record LabelSheet(
     double labelWidthMm,
     double labelHeightMm,
     double gapAcrossMm,
-    double gapDownMm) {
+    double gapDownMm,
+    double insideMm) {
   private static final double SLACK_MM = 0.05;
 
   /** The smallest label that holds a code that a phone reads, and a tag beside it. */
@@ -36,8 +39,9 @@ public record LabelSheet(
     if (code == null || !code.matches("[a-z0-9-]{2,30}") || name == null || name.isBlank()) {
       throw new IllegalArgumentException("A sheet has a code and a name");
     }
-    if (columns < 1 || rows < 1 || leftMm < 0 || topMm < 0 || gapAcrossMm < 0 || gapDownMm < 0) {
-      throw new IllegalArgumentException(code + " has a label, and no measure below zero");
+    if (columns < 1 || rows < 1 || leftMm < 0 || topMm < 0 || gapAcrossMm < 0 || gapDownMm < 0
+        || insideMm < 0 || insideMm > 6) {
+      throw new IllegalArgumentException(code + " has a label, no measure below zero, and at most 6 mm inside");
     }
     if (labelWidthMm < LEAST_WIDTH_MM || labelHeightMm < LEAST_HEIGHT_MM) {
       throw new IllegalArgumentException(code + ": labels are at least 45 mm by 20 mm");
@@ -69,14 +73,14 @@ public record LabelSheet(
    * How wide and high the code is: what the label leaves, and never so small that none reads it.
    */
   public double codeMm() {
-    return Math.min(labelHeightMm - 3, labelWidthMm * 0.45);
+    return Math.min(labelHeightMm - 2 * insideMm, labelWidthMm * 0.45);
   }
 
   /**
    * How large a bold tag can be written beside the code, in points: a capital is about 0.68 wide.
    */
   public double tagPoints(String tag) {
-    double millimetres = (labelWidthMm - codeMm() - 5) / (tag.length() * 0.68);
+    double millimetres = (labelWidthMm - codeMm() - 2 * insideMm - 2) / (tag.length() * 0.68);
     return Math.floor(Math.min(20, millimetres * 72 / 25.4) * 10) / 10;
   }
 }

@@ -12,7 +12,7 @@ import org.tapeline.inventory.label.LabelSheet.Spot;
 @DisplayName("A sheet of labels")
 class LabelSheetTest {
   private static LabelSheet sheet(double leftMm, double labelWidthMm) {
-    return new LabelSheet("s-1", "Sheet", 210, 297, 3, 8, leftMm, 0, labelWidthMm, 37, 0, 0);
+    return new LabelSheet("s-1", "Sheet", 210, 297, 3, 8, leftMm, 0, labelWidthMm, 37, 0, 0, 1.5);
   }
 
   @Test
