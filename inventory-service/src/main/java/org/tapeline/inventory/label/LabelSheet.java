@@ -39,9 +39,16 @@ public record LabelSheet(
     if (code == null || !code.matches("[a-z0-9-]{2,30}") || name == null || name.isBlank()) {
       throw new IllegalArgumentException("A sheet has a code and a name");
     }
-    if (columns < 1 || rows < 1 || leftMm < 0 || topMm < 0 || gapAcrossMm < 0 || gapDownMm < 0
-        || insideMm < 0 || insideMm > 6) {
-      throw new IllegalArgumentException(code + " has a label, no measure below zero, and at most 6 mm inside");
+    if (columns < 1
+        || rows < 1
+        || leftMm < 0
+        || topMm < 0
+        || gapAcrossMm < 0
+        || gapDownMm < 0
+        || insideMm < 0
+        || insideMm > 6) {
+      throw new IllegalArgumentException(
+          code + " has a label, no measure below zero, and at most 6 mm inside");
     }
     if (labelWidthMm < LEAST_WIDTH_MM || labelHeightMm < LEAST_HEIGHT_MM) {
       throw new IllegalArgumentException(code + ": labels are at least 45 mm by 20 mm");
