@@ -152,8 +152,6 @@ public class PlanViews {
   List<Choice> openHolds() {
     return database.list(
         "select hold::text, reference, matching from hold where open order by placed_at desc",
-        row ->
-            new Choice(
-                row.getString(1), row.getString(2) + ", " + row.getInt(3) + " helmets"));
+        row -> new Choice(row.getString(1), row.getString(2) + ", " + row.getInt(3) + " helmets"));
   }
 }
