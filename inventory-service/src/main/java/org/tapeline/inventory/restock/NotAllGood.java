@@ -38,7 +38,7 @@ public record NotAllGood(
    * @throws Problem that names the field and what to write there
    */
   Receipt receipt(Restock asked) {
-    return asked.betweenPlaces() ? ofTransfer() : ofPieces();
+    return asked.onePiece() ? ofTransfer() : ofPieces(asked);
   }
 
   private Receipt ofTransfer() {
@@ -49,15 +49,20 @@ public record NotAllGood(
     };
   }
 
-  private Receipt ofPieces() {
+  /** No more can come from another place than was sent; of that, none may arrive. */
+  private Receipt ofPieces(Restock asked) {
+    int least = asked.betweenPlaces() ? 0 : 1;
+    int most = asked.betweenPlaces() ? asked.quantity() : MOST;
     int pieces =
-        number(came, 1, MOST)
+        number(came, least, most)
             .orElseThrow(
                 () ->
                     wrong(
                         "came",
-                        "Write a whole number from 1 to "
-                            + MOST
+                        "Write a whole number from "
+                            + least
+                            + " to "
+                            + most
                             + ". If nothing comes, choose Will not come."));
     int bad =
         number(damaged, 0, pieces)

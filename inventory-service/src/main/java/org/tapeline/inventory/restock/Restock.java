@@ -80,6 +80,11 @@ public record Restock(
         request, kind, place, fromPlace, item, model, size, tag, pieces, onShelf, next, expected);
   }
 
+  /** One very piece on its way: it is well, damaged or lost. */
+  public boolean onePiece() {
+    return betweenPlaces() && quantity == 1;
+  }
+
   public String says() {
     return state.code();
   }
