@@ -47,6 +47,10 @@ public record PlanAsk(
   static final PlanAsk BLANK =
       new PlanAsk("season", "", "", List.of(), "", "", "", "yes", List.of());
 
+  static PlanAsk ofHold(UUID hold) {
+    return new PlanAsk("hold", hold.toString(), "", List.of(), "", "", "", "yes", List.of());
+  }
+
   /** The form as it was for that plan, to be changed. */
   static PlanAsk of(PlanWish wish) {
     Optional<Bought> bought = wish.bought().stream().findFirst();

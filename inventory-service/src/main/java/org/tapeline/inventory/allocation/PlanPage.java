@@ -71,10 +71,12 @@ public class PlanPage {
 
   /**
    * @param from the plan whose wishes are to be changed
+   * @param hold the hold for whose players a plan is wanted
    */
   @GET
-  public String list(@QueryParam("from") UUID from) {
-    PlanAsk said = from == null ? PlanAsk.BLANK : PlanAsk.of(views.one(from).plan().wish());
+  public String list(@QueryParam("from") UUID from, @QueryParam("hold") UUID hold) {
+    PlanAsk blank = hold == null ? PlanAsk.BLANK : PlanAsk.ofHold(hold);
+    PlanAsk said = from == null ? blank : PlanAsk.of(views.one(from).plan().wish());
     return form(said, from == null ? "" : from.toString(), "");
   }
 

@@ -44,8 +44,7 @@ public class PlanSeekers {
   private static final String OF_HOLD =
       """
       o.tag is null and f.player in
-        (select (data->>'player')::uuid from journal
-          where type = 'org.tapeline.inventory.helmet-held.v1' and data->>'hold' = ?)
+        (select player from hold_helmet where hold = ?::uuid and player is not null)
       """;
 
   private final SparesWanted spares;

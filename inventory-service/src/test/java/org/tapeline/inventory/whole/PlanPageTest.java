@@ -47,7 +47,7 @@ class PlanPageTest {
     roster.player(field, model, SIZE);
     roster.player(field, model, SIZE);
     roster.player(field, model, "youth-small");
-    String page = make(form().formParam("field", field));
+    String page = make(form().formParam("sort", "season").formParam("field", field));
     page(page)
         .body(containsString("Proved: no plan serves more"))
         .body(containsString("The one free helmet of Youth large in Model"))
@@ -66,11 +66,12 @@ class PlanPageTest {
     helmet(model, SIZE, "DEPOT");
     roster.player(field, model, SIZE);
     roster.player(field, model, SIZE);
-    String before = make(form().formParam("field", field));
+    String before = make(form().formParam("sort", "season").formParam("field", field));
     String id = before.substring(before.lastIndexOf('/') + 1);
     String page =
         make(
             form()
+                .formParam("sort", "season")
                 .formParam("from", id)
                 .formParam("field", field)
                 .formParam("kind", model + ":" + SIZE)
@@ -93,6 +94,7 @@ class PlanPageTest {
   @DisplayName("keeps what was typed and says beside it what is wrong")
   void wrong() {
     form()
+        .formParam("sort", "season")
         .formParam("field", field)
         .formParam("kind", model + ":" + SIZE)
         .formParam("place", "DEPOT")
@@ -115,11 +117,25 @@ class PlanPageTest {
   }
 
   @Test
+  @DisplayName("is filled in for a hold when one comes from there")
+  void ofHold() {
+    UUID hold = UUID.randomUUID();
+    as("manager")
+        .queryParam("hold", hold)
+        .get("/plans")
+        .then()
+        .statusCode(200)
+        .body(containsString("value=\"" + hold + "\""));
+    String page = make(form().formParam("sort", "hold").formParam("hold", hold));
+    page(page).body(containsString("Players of the hold " + hold));
+  }
+
+  @Test
   @DisplayName("says what became of it once it is committed, and can give everything back")
   void commits() {
     helmet(model, SIZE, field);
     roster.player(field, model, SIZE);
-    String page = make(form().formParam("field", field));
+    String page = make(form().formParam("sort", "season").formParam("field", field));
     post(page + "/commit").then().statusCode(303);
     page(page).body(containsString("Committed. 1 helmets are kept"));
     post(page + "/commit").then().statusCode(409).body(containsString("committed before"));
@@ -134,7 +150,6 @@ class PlanPageTest {
         .redirects()
         .follow(false)
         .formParam("commandId", UUID.randomUUID())
-        .formParam("sort", "season")
         .formParam("otherModels", "yes");
   }
 
