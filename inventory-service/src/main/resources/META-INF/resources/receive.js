@@ -36,11 +36,13 @@
         const answer = await fetch(form.action, { method: 'POST', body });
         if (answer.status >= 500) throw new Error('answered ' + answer.status);
         const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+        const taken = page.getElementById('taken');
+        // A sign-in page, say: nothing was taken in, and the tag must not get lost.
+        if (answer.ok && !taken) throw new Error('another page');
         const now = read();
         now.waiting.shift();
         if (!answer.ok) now.refused.unshift({ tag: next.tag, why: why(page) });
         write(now);
-        const taken = page.getElementById('taken');
         if (taken) document.getElementById('taken').replaceWith(taken);
         show();
       }

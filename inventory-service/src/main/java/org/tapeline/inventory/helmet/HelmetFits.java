@@ -67,10 +67,11 @@ public class HelmetFits {
         fit.at());
   }
 
-  /** The oldest first. */
+  /** The oldest first; at one moment in the order in which a fit goes. */
   public List<HelmetFit> of(String tag) {
     return database.list(
-        "select * from helmet_fit where tag = ? order by at, event",
+        "select * from helmet_fit where tag = ? order by at, array_position("
+            + "array['tried', 'failed', 'passed', 'signed-off', 'withdrawn', 'lapsed'], kind)",
         row ->
             new HelmetFit(
                 Kind.of(row.getString("kind")),

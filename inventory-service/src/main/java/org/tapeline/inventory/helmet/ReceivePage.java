@@ -166,12 +166,14 @@ public class ReceivePage {
         : expected;
   }
 
-  /** As long as the one before, beginning as it does. */
+  /** With letters and digits where the one before has them, the check character left out. */
   private static List<String> like(String before, List<String> near) {
-    String start = before.substring(0, Math.max(2, before.length() - 4));
-    return near.stream()
-        .filter(t -> t.length() == before.length() && t.startsWith(start))
-        .limit(3)
-        .toList();
+    String shape = shape(before);
+    return near.stream().filter(t -> shape(t).equals(shape)).limit(3).toList();
+  }
+
+  private static String shape(String tag) {
+    return tag.substring(0, tag.length() - 1).replaceAll("[0-9]", "0").replaceAll("[A-Z]", "A")
+        + tag.substring(0, 2);
   }
 }

@@ -147,7 +147,9 @@ class ReceiveTest {
     scan(delivery, UUID.randomUUID(), tags.getFirst()).statusCode(303);
     assertThat(page(delivery)).contains("was ordered");
     assertThat(stateOf(tags.getFirst())).isEqualTo("available");
-    one(tags.getLast(), "youth-large").statusCode(409).body("type", containsString("ordered-otherwise"));
+    one(tags.getLast(), "youth-large")
+        .statusCode(409)
+        .body("type", containsString("ordered-otherwise"));
     assertThat(stateOf(tags.getLast())).isEqualTo("ordered");
     order("{\"model\":\"%s\",\"size\":\"youth-small\",\"place\":\"DEPOT\",\"tags\":[\"AB\"]}")
         .statusCode(400)
