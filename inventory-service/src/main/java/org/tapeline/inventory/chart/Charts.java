@@ -4,10 +4,28 @@ import static org.tapeline.inventory.chart.Bands.said;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /** Draws charts; the same records give the same picture. */
 public final class Charts {
+  private static final Logger LOG = Logger.getLogger(Charts.class.getName());
+
   private Charts() {}
+
+  /**
+   * A machine without fonts cannot measure the words of a picture: then there is none, and the page
+   * shows the numbers.
+   */
+  private static String drawn(Supplier<String> drawing) {
+    try {
+      return drawing.get();
+    } catch (RuntimeException | LinkageError | InternalError e) {
+      LOG.log(Level.WARNING, "No chart could be drawn; is fontconfig with a font installed?", e);
+      return "";
+    }
+  }
 
   public static Picture of(BandedBars chart) {
     boolean marked = !chart.markSaid().isEmpty();
@@ -29,8 +47,8 @@ public final class Charts {
     return new Picture(
         chart.title(),
         chart.says(),
-        BarsDrawing.svg(chart, false),
-        BarsDrawing.svg(chart, true),
+        drawn(() -> BarsDrawing.svg(chart, false)),
+        drawn(() -> BarsDrawing.svg(chart, true)),
         columns,
         rows);
   }
@@ -51,8 +69,8 @@ public final class Charts {
     return new Picture(
         chart.title(),
         chart.says(),
-        LinesDrawing.svg(chart, false),
-        LinesDrawing.svg(chart, true),
+        drawn(() -> LinesDrawing.svg(chart, false)),
+        drawn(() -> LinesDrawing.svg(chart, true)),
         List.of("", chart.stepSaid(), chart.unit(), chart.bandSaid() + ", from", "to"),
         rows);
   }
@@ -61,8 +79,8 @@ public final class Charts {
     return new Picture(
         chart.title(),
         chart.says(),
-        LevelDrawing.svg(chart, false),
-        LevelDrawing.svg(chart, true),
+        drawn(() -> LevelDrawing.svg(chart, false)),
+        drawn(() -> LevelDrawing.svg(chart, true)),
         List.of("Day", chart.unit()),
         chart.days().stream().map(d -> List.of(d.day().toString(), said(d.pieces()))).toList());
   }
@@ -81,8 +99,8 @@ public final class Charts {
     return new Picture(
         chart.title(),
         chart.says(),
-        StackDrawing.svg(chart, false),
-        StackDrawing.svg(chart, true),
+        drawn(() -> StackDrawing.svg(chart, false)),
+        drawn(() -> StackDrawing.svg(chart, true)),
         columns,
         rows);
   }
