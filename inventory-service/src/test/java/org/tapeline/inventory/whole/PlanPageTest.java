@@ -125,7 +125,7 @@ class PlanPageTest {
         .get("/plans")
         .then()
         .statusCode(200)
-        .body(containsString("value=\"" + hold + "\""));
+        .body(containsString("value=\"hold\" required checked"));
     String page = make(form().formParam("sort", "hold").formParam("hold", hold));
     page(page).body(containsString("Players of the hold " + hold));
   }
