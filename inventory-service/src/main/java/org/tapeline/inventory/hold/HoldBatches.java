@@ -70,16 +70,17 @@ public class HoldBatches {
   }
 
   private boolean batch(String step) {
-    return batch(step, BATCH);
+    return batch(step, BATCH, 0);
   }
 
   /**
    * @param most how many helmets it takes at most
+   * @param after how many it passes over: those that failed
    */
-  public boolean batch(String step, int most) {
+  public boolean batch(String step, int most, int after) {
     return transactions.required(
         c -> {
-          List<Work> found = helmets.next(step, most);
+          List<Work> found = helmets.next(step, most, after);
           if (found.isEmpty()) {
             return false;
           }

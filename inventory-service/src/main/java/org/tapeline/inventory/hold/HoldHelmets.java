@@ -102,12 +102,12 @@ public class HoldHelmets {
   }
 
   /** What is next: helmets that players have before the rest. */
-  List<Work> next(String step, int most) {
+  List<Work> next(String step, int most, int after) {
     return database.list(
         """
         select d.*, o.event as placed, o.correlation as first
           from hold_helmet d join hold o on o.hold = d.hold
-         where d.step = ? order by (d.player is null), d.tag limit ?
+         where d.step = ? order by (d.player is null), d.tag limit ? offset ?
         """,
         row -> {
           UUID hold = row.getObject("hold", UUID.class);
@@ -118,7 +118,8 @@ public class HoldHelmets {
           return new Work(hold, row.getString("tag"), row.getString("step"), cause);
         },
         step,
-        most);
+        most,
+        after);
   }
 
   /** Those of the tags with which it is still to be done; asked once the helmets are locked. */

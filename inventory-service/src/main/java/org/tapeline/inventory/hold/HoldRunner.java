@@ -38,7 +38,9 @@ public class HoldRunner {
 
   public synchronized void start() {
     if (thread == null) {
-      thread = Thread.ofPlatform().name("holds").daemon().start(this::run);
+      // Named before it starts: it goes on only as long as it is the one that is named.
+      thread = Thread.ofPlatform().name("holds").daemon().unstarted(this::run);
+      thread.start();
     }
   }
 
@@ -75,9 +77,27 @@ public class HoldRunner {
     try {
       return batches.next();
     } catch (RuntimeException e) {
-      LOG.log(Level.WARNING, "A batch of a hold will be tried again: {0}", e.toString());
-      return false;
+      LOG.log(Level.WARNING, "A batch of a hold failed, its helmets one by one: {0}", e.toString());
+      return oneByOne("due") | oneByOne("freeing");
     }
+  }
+
+  /** So that a helmet of which the record cannot be written holds up no other. */
+  private boolean oneByOne(String step) {
+    boolean some = false;
+    int failed = 0;
+    while (thread == Thread.currentThread()) {
+      try {
+        if (!batches.batch(step, 1, failed)) {
+          return some;
+        }
+        some = true;
+      } catch (RuntimeException e) {
+        LOG.log(Level.WARNING, "A helmet of a hold will be tried again: {0}", e.toString());
+        failed++;
+      }
+    }
+    return some;
   }
 
   private void rest() {

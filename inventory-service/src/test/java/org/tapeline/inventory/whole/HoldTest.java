@@ -159,7 +159,7 @@ class HoldTest {
     is(tags.getFirst(), "issued");
     runner.stop();
     String hold = placed();
-    batches.batch("due", 2);
+    batches.batch("due", 2, 0);
     as("manager").get("/api/holds/" + hold).then().body("due", equalTo(3));
     assertThat(stateOf(tags.getFirst())).as("worn ones come first").isEqualTo("held");
 
