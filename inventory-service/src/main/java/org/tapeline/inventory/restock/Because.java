@@ -20,15 +20,21 @@ final class Because {
             need.quantile(0.05),
             need.quantile(0.95))
         + has(plan)
-        + String.format(
+        + levels(plan)
+        + request(plan, from, quantity);
+  }
+
+  private static String levels(Plan plan) {
+    return plan.levels().reorderPoint() < 0
+        ? ""
+        : String.format(
             Locale.ROOT,
             " Request at %d or fewer, up to %d: then %d %% of what is asked for is on the shelf"
                 + " (promised: %d %%).",
             plan.levels().reorderPoint(),
             plan.levels().upTo(),
             percent(plan.levels().fillRate()),
-            percent(plan.promised()))
-        + request(plan, from, quantity);
+            percent(plan.promised()));
   }
 
   static String beforeSeason(Plan plan, int quantity) {
