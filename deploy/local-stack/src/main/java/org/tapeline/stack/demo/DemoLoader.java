@@ -126,7 +126,10 @@ public final class DemoLoader {
     }
   }
 
-  /** How many of each size the season needs, published so that the warehouse sees it beside its stock. */
+  /**
+   * How many of each size the season needs, published so that the warehouse sees it beside its
+   * stock.
+   */
   private void forecasts() throws IOException {
     for (String model : DemoFiles.values(season.resolve("charts.csv"), "model")) {
       http.post(
