@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
+import org.tapeline.fitting.helmet.CertificationEnd;
 import org.tapeline.fitting.helmet.HelmetCopy;
 import org.tapeline.fitting.place.Place;
 import org.tapeline.fitting.recheck.RecheckRules.Check;
@@ -133,7 +134,7 @@ public class DueChecks {
   private static Optional<Instant> certificationEnd(SignOffRow row, Optional<HelmetCopy> helmet) {
     return helmet
         .map(h -> h.certifiedUntil)
-        .map(last -> last.plusDays(1).atStartOfDay(zone(row.player)).toInstant());
+        .map(last -> CertificationEnd.after(last, zone(row.player)));
   }
 
   private static ZoneId zone(UUID player) {

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.restassured.response.Response;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -92,6 +93,10 @@ final class Peers implements AutoCloseable {
   }
 
   Envelope field(String code) {
+    return field(code, "America/Chicago");
+  }
+
+  Envelope field(String code, String zone) {
     return event(
         "inventory.events",
         "place-listed",
@@ -107,7 +112,7 @@ final class Peers implements AutoCloseable {
             "altitudeM",
             300,
             "zone",
-            "America/Chicago",
+            zone,
             "travel",
             List.of()));
   }
@@ -280,6 +285,13 @@ final class Peers implements AutoCloseable {
         tag,
         "helmet-freed",
         Map.of("tag", tag, "hold", hold, "place", "NORTH", "state", state, "at", NOW));
+  }
+
+  Envelope recertified(String tag, LocalDate until) {
+    return helmet(
+        tag,
+        "helmet-recertified",
+        Map.of("tag", tag, "certifiedUntil", until, "how", "label-read", "by", "depot", "at", NOW));
   }
 
   Envelope retired(String tag) {
