@@ -25,7 +25,7 @@ class ArchitectureTest {
   static final ArchRule theHelmetIsPure =
       coreOf(
           OURS
-              + "helmet\\.(AssetTag|TagText|NearTags|Helmet|HelmetEvent|HelmetCommand|HelmetDecider|OutOfUse|Lifecycle|Decision"
+              + "helmet\\.(AssetTag|TagText|NearTags|Helmet|HelmetEvent|HelmetCommand|HelmetDecider|OutOfUse|Lifecycle|Instead|Decision"
               + "|HelmetFit)(\\$.*)?");
 
   @ArchTest

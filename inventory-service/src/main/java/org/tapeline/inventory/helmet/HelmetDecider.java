@@ -51,7 +51,7 @@ public final class HelmetDecider {
 
   private static Decision order(Helmet helmet, Order c) {
     if (!helmet.allows(Step.ORDER)) {
-      return new Refused("tag-taken", "This tag is on another helmet already. Check the tag.");
+      return new Refused("tag-taken", Instead.of(helmet.state(), Step.ORDER));
     }
     return Decision.accepted(
         new HelmetOrdered(helmet.tag(), c.model(), c.size(), c.place(), c.expectedOn(), c.at()));
@@ -59,7 +59,7 @@ public final class HelmetDecider {
 
   private static Decision receive(Helmet helmet, Receive c) {
     if (!helmet.allows(Step.RECEIVE)) {
-      return new Refused("tag-taken", "This tag is on another helmet already. Check the tag.");
+      return new Refused("tag-taken", Instead.of(helmet.state(), Step.RECEIVE));
     }
     return Decision.accepted(
         new HelmetReceived(
@@ -109,7 +109,7 @@ public final class HelmetDecider {
 
   private static Decision giveBack(Helmet helmet, Return c) {
     if (!helmet.allows(Step.RETURN)) {
-      return notNow(helmet, "given back");
+      return Instead.refused(helmet, Step.RETURN, "given back");
     }
     UUID player = helmet.holder().orElseThrow();
     return Decision.accepted(new HelmetReturned(helmet.tag(), player, c.place(), c.at()));
@@ -117,7 +117,7 @@ public final class HelmetDecider {
 
   private static Decision move(Helmet helmet, Move c) {
     if (!helmet.allows(Step.MOVE)) {
-      return notNow(helmet, "moved");
+      return Instead.refused(helmet, Step.MOVE, "moved");
     }
     return helmet.place().equals(c.to())
         ? Decision.accepted()
@@ -126,22 +126,9 @@ public final class HelmetDecider {
 
   private static Decision recertify(Helmet helmet, Recertify c) {
     if (!helmet.allows(Step.RECERTIFY)) {
-      return notNow(helmet, "certified");
+      return Instead.refused(helmet, Step.RECERTIFY, "certified");
     }
     return Decision.accepted(
         new HelmetRecertified(helmet.tag(), c.certifiedUntil(), c.how(), c.by(), c.at()));
-  }
-
-  static Refused notNow(Helmet helmet, String what) {
-    String state =
-        switch (helmet.state()) {
-          case UNKNOWN -> "not known here";
-          case HELD -> "on hold";
-          case AT_RECONDITIONER -> "at the reconditioner";
-          case ORDERED, AVAILABLE, ISSUED, QUARANTINED, RETIRED -> helmet.says();
-        };
-    return new Refused(
-        "helmet-" + state.replace(' ', '-'),
-        "The helmet " + helmet.tag() + " is " + state + " and cannot be " + what + ".");
   }
 }

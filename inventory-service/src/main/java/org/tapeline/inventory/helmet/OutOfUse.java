@@ -29,7 +29,7 @@ final class OutOfUse {
 
   static Decision damage(Helmet helmet, ReportDamage c) {
     if (!helmet.allows(Step.REPORT_DAMAGE)) {
-      return HelmetDecider.notNow(helmet, "reported damaged");
+      return Instead.refused(helmet, Step.REPORT_DAMAGE, "reported damaged");
     }
     DamageReported reported =
         new DamageReported(
@@ -61,7 +61,7 @@ final class OutOfUse {
 
   static Decision inspect(Helmet helmet, Inspect c) {
     if (!helmet.allows(Step.INSPECT)) {
-      return HelmetDecider.notNow(helmet, "inspected");
+      return Instead.refused(helmet, Step.INSPECT, "inspected");
     }
     HelmetInspected inspected =
         new HelmetInspected(
@@ -106,12 +106,12 @@ final class OutOfUse {
   static Decision sendOut(Helmet helmet, SendOut c) {
     return helmet.allows(Step.SEND_OUT)
         ? Decision.accepted(new HelmetSentOut(helmet.tag(), c.batch(), helmet.place(), c.at()))
-        : HelmetDecider.notNow(helmet, "sent out");
+        : Instead.refused(helmet, Step.SEND_OUT, "sent out");
   }
 
   static Decision comeBack(Helmet helmet, ComeBack c) {
     if (!helmet.allows(Step.COME_BACK)) {
-      return HelmetDecider.notNow(helmet, "taken back from the reconditioner");
+      return Instead.refused(helmet, Step.COME_BACK, "taken back from the reconditioner");
     }
     HelmetCameBack back =
         new HelmetCameBack(helmet.tag(), c.place(), helmet.backInStock().says(), c.at());
@@ -124,6 +124,6 @@ final class OutOfUse {
   static Decision retire(Helmet helmet, Retire c) {
     return helmet.allows(Step.RETIRE)
         ? Decision.accepted(new HelmetRetired(helmet.tag(), c.why(), c.at()))
-        : HelmetDecider.notNow(helmet, "retired");
+        : Instead.refused(helmet, Step.RETIRE, "retired");
   }
 }

@@ -331,4 +331,15 @@ class HelmetDeciderTest {
     assertThat(then(when(new Retire("age", AT), RECEIVED))).containsExactly(RETIRED);
     assertThat(refusal(when(new Retire("age", AT), RECEIVED, RETIRED))).isEqualTo("helmet-retired");
   }
+
+  @Test
+  @DisplayName("says why a step is refused and what to do instead")
+  void instead() {
+    assertThat(((Refused) when(new SendOut(SESSION, AT), RECEIVED, ISSUED)).sentence())
+        .isEqualTo(
+            "The helmet LV260003Y is issued and cannot be sent out."
+                + " Take it back from its player first.");
+    assertThat(((Refused) when(new Move("RIVER", AT), RECEIVED, RETIRED)).sentence())
+        .endsWith("cannot be moved. A retired helmet never comes back. Take another one.");
+  }
 }
