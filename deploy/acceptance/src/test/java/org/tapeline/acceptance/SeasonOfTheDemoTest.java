@@ -26,14 +26,16 @@ class SeasonOfTheDemoTest {
 
   @Test
   @DisplayName(
-      "Received, handed out, damaged, restocked, counted and reconditioned, the numbers agree")
+      "Received, handed out, damaged, held, restocked, counted, reconditioned: the numbers agree")
   void season() {
     List<String> received = receive();
     String worn = restockWhatFitsNobodyHere();
     handOut(worn);
     damage(worn);
     inspect(worn);
-    bringWhatIsKept(worn);
+    String second = bringWhatIsKept(worn);
+    handOut(second);
+    holdAndLift(second);
     count();
     recondition(received.stream().filter(SeasonOfTheDemoTest::onTheShelf).toList());
   }
@@ -42,15 +44,15 @@ class SeasonOfTheDemoTest {
     String made = LocalDate.now().minusYears(1).withDayOfYear(100).toString();
     String until = LocalDate.now().plusYears(1).toString();
     String row = "\nmodel-a," + SIZE + "," + LOT + "," + made + "," + until + ",DEPOT";
-    String csv = "model,size,lot,manufactured_on,certified_until,place" + row.repeat(5) + "\n";
+    String csv = "model,size,lot,manufactured_on,certified_until,place" + row.repeat(6) + "\n";
     JsonNode answer = Tapeline.importing("manager", "/inventory/api/import/helmets", csv);
-    assertThat(answer.path("accepted").asInt() + answer.path("unchanged").asInt()).isEqualTo(5);
+    assertThat(answer.path("accepted").asInt() + answer.path("unchanged").asInt()).isEqualTo(6);
     List<String> tags =
         list(Tapeline.get("depot", "/inventory/api/helmets?size=" + SIZE)).stream()
             .filter(h -> h.path("lot").asText().equals(LOT))
             .map(h -> h.path("tag").asText())
             .toList();
-    assertThat(tags).hasSize(5);
+    assertThat(tags).hasSize(6);
     return tags;
   }
 
@@ -151,6 +153,20 @@ class SeasonOfTheDemoTest {
     assertThat(stateOf(tag)).isEqualTo("retired");
   }
 
+  /**
+   * A recall of that very helmet: nobody wears it until the hold is lifted, and then a fit decides.
+   */
+  private void holdAndLift(String tag) {
+    Map<String, String> notice = Map.of("reason", "recall", "reference", "NOTICE-7", "tags", tag);
+    String hold = does("manager", "/inventory/api/holds", notice).path("hold").asText();
+    Patience.soon().untilAsserted(() -> assertThat(stateOf(tag)).isEqualTo("held"));
+    Patience.soon().untilAsserted(() -> assertThat(playersState()).isEqualTo("do-not-wear"));
+    does("fitter.north", "/inventory/api/holds/" + hold + "/put-aside", Map.of("tag", tag));
+    does("manager", "/inventory/api/holds/" + hold + "/lift", Map.of("scope", "whole"));
+    Patience.soon().untilAsserted(() -> assertThat(stateOf(tag)).isEqualTo("available"));
+    assertThat(playersState()).isEqualTo("do-not-wear");
+  }
+
   private void count() {
     JsonNode line = Tapeline.get("depot", "/inventory/api/stock?place=DEPOT").path(0);
     int book = line.path("pieces").asInt();
@@ -231,9 +247,9 @@ class SeasonOfTheDemoTest {
     return Tapeline.get("depot", "/inventory/api/helmets/" + tag);
   }
 
-  /** Not worn, and not kept for the player whose helmet cracked. */
+  /** In the depot, and not kept for the player whose helmet cracked. */
   private static boolean onTheShelf(String tag) {
-    return stateOf(tag).equals("available");
+    return stateOf(tag).equals("available") && helmet(tag).path("place").asText().equals("DEPOT");
   }
 
   private static String stateOf(String tag) {
