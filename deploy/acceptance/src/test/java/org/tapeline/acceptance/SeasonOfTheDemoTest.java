@@ -36,6 +36,8 @@ class SeasonOfTheDemoTest {
     String second = bringWhatIsKept(worn);
     handOut(second);
     holdAndLift(second);
+    bringWhatIsKept(second);
+    does("depot", "/inventory/api/helmets/" + second + "/move", Map.of("place", "DEPOT"));
     count();
     recondition(received.stream().filter(SeasonOfTheDemoTest::onTheShelf).toList());
   }
