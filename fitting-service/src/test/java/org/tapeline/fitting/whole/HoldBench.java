@@ -13,6 +13,7 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -161,11 +162,16 @@ final class HoldBench {
     return csv.toString();
   }
 
+  /** Another day for each file: the same row in two files is taken for the same helmet. */
+  private static LocalDate made(int from) {
+    return LocalDate.now().minusMonths(6).plusDays(from / CHUNK);
+  }
+
   private String worn(int from) {
     StringBuilder csv = new StringBuilder("tag,model,size,lot,manufactured_on,place\n");
     for (int i = from; i < Math.min(from + CHUNK, helmets); i++) {
       String size = SIZES.get(i % SIZES.size());
-      csv.append(",model-a,%s,WORN-1,2025-01-15,%s%n".formatted(size, field(i / 20)));
+      csv.append(",model-a,%s,WORN-1,%s,%s%n".formatted(size, made(from), field(i / 20)));
     }
     return csv.toString();
   }
@@ -173,7 +179,8 @@ final class HoldBench {
   private String spare(int from) {
     StringBuilder csv = new StringBuilder("tag,model,size,lot,manufactured_on,place\n");
     for (int i = from; i < Math.min(from + CHUNK, free); i++) {
-      csv.append(",model-a,%s,FREE-1,2025-06-15,DEPOT%n".formatted(SIZES.get(i % SIZES.size())));
+      csv.append(
+          ",model-a,%s,FREE-1,%s,DEPOT%n".formatted(SIZES.get(i % SIZES.size()), made(from)));
     }
     return csv.toString();
   }
