@@ -8,9 +8,11 @@ import org.tapeline.notify.cause.RefitCaseEvents;
 import org.tapeline.notify.cause.WhenPeopleChangeThenLookAgain;
 import org.tapeline.notify.notice.NoticeAcknowledged;
 import org.tapeline.notify.notice.NoticeCancelled;
+import org.tapeline.notify.notice.NoticeMovedOn;
 import org.tapeline.notify.notice.NoticeRaised;
 import org.tapeline.notify.notice.NoticeSent;
 import org.tapeline.notify.notice.NoticeUndeliverable;
+import org.tapeline.notify.optout.OptedOut;
 import org.tapeline.notify.place.Places;
 import org.tapeline.notify.staff.DepotNotices;
 
@@ -24,9 +26,11 @@ public class Wiring {
     return EventTypes.of("notify")
         .with("notice-raised", 1, NoticeRaised.class)
         .with("notice-sent", 1, NoticeSent.class)
+        .with("notice-moved-on", 1, NoticeMovedOn.class)
         .with("notice-undeliverable", 1, NoticeUndeliverable.class)
         .with("notice-acknowledged", 1, NoticeAcknowledged.class)
-        .with("notice-cancelled", 1, NoticeCancelled.class);
+        .with("notice-cancelled", 1, NoticeCancelled.class)
+        .with("opted-out", 1, OptedOut.class);
   }
 
   @Produces

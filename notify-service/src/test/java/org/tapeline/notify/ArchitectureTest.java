@@ -1,17 +1,20 @@
 package org.tapeline.notify;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.assignableTo;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.tapeline.testkit.Cores.areNamed;
 import static org.tapeline.testkit.Cores.haveNoComponentLike;
 
+import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.regex.Pattern;
 import org.tapeline.notify.notice.NoticeEvent;
+import org.tapeline.notify.optout.OptedOut;
 
 @AnalyzeClasses(
     packages = "org.tapeline.notify",
@@ -23,9 +26,9 @@ class ArchitectureTest {
 
   private static final String NOTICE_CORE =
       "org\\.tapeline\\.notify\\.notice\\."
-          + "(Notice|Notice\\$.*|NoticeEvent|NoticeRaised|NoticeSent|NoticeUndeliverable"
+          + "(Notice|Notice\\$.*|NoticeEvent|NoticeRaised|NoticeSent|NoticeMovedOn|NoticeUndeliverable"
           + "|NoticeAcknowledged|NoticeCancelled|NoticeCommand.*|NoticeDecider.*|Decision.*"
-          + "|NoticeKind.*|Urgency|WhyUndeliverable|NoticeOfCase)";
+          + "|NoticeKind.*|Urgency|WhyUndeliverable|NoticeOfCase|Overtaking|Way|Way\\$.*)";
   private static final String CAUSE_CORE =
       "org\\.tapeline\\.notify\\.cause\\."
           + "(RefitCase|RefitCase\\$.*|Refit(Opened|Booked|Unbooked|Closed)|Step.*|ToldSoFar"
@@ -35,7 +38,9 @@ class ArchitectureTest {
           + "(Facts|Language.*|Letter|Letter\\$.*|Moments|Phrases|Sentence|Template|TradeWords"
           + "|Words|WordsFile)";
   private static final String OTHER_CORE =
-      "org\\.tapeline\\.notify\\.(link\\.LinkKey|mail\\.(BackOff|SendOutcome.*)"
+      "org\\.tapeline\\.notify\\.(link\\.LinkKey"
+          + "|channel\\.(BackOff|SendOutcome.*|ChannelPlan|ChannelPolicy|ChannelPolicy\\$.*)"
+          + "|text\\.(Gsm|Signatures|MessageKey|GatewayAnswers)|optout\\.OptedOut"
           + "|staff\\.WhenRestockRequestedThenTellDepot)";
 
   @ArchTest
@@ -74,9 +79,8 @@ class ArchitectureTest {
   static final ArchRule noEventCanHoldPersonalData =
       classes()
           .that()
-          .areAssignableTo(NoticeEvent.class)
-          .and()
           .areRecords()
+          .and(DescribedPredicate.or(assignableTo(NoticeEvent.class), assignableTo(OptedOut.class)))
           .should(haveNoComponentLike(PERSONAL));
 
   @ArchTest

@@ -79,8 +79,7 @@ public class RefitNoticeWriter {
             tell.template(),
             words.template(language, tell.template()).version(),
             words.write(language, tell.template(), facts, link),
-            tell.slot().map(slot -> calendar(refitCase, slot, phrases, facts, now)),
-            guardian.email != null),
+            tell.slot().map(slot -> calendar(refitCase, slot, phrases, facts, now))),
         new Cause(tell.causes().getLast(), correlationId, "notice"));
   }
 

@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Set;
 import java.util.UUID;
 import org.tapeline.journal.Subscription;
+import org.tapeline.notify.channel.Bounces;
 import org.tapeline.notify.contact.Contacts;
 import org.tapeline.notify.contact.GuardianDetails;
 import org.tapeline.notify.contact.PlayerDetails;
@@ -18,11 +19,14 @@ public class WhenPeopleChangeThenLookAgain {
   private final Contacts contacts;
   private final RefitCases cases;
   private final NoticeTexts texts;
+  private final Bounces bounces;
 
-  WhenPeopleChangeThenLookAgain(Contacts contacts, RefitCases cases, NoticeTexts texts) {
+  WhenPeopleChangeThenLookAgain(
+      Contacts contacts, RefitCases cases, NoticeTexts texts, Bounces bounces) {
     this.contacts = contacts;
     this.cases = cases;
     this.texts = texts;
+    this.bounces = bounces;
   }
 
   public Subscription declareOn(Subscription subscription) {
@@ -37,7 +41,10 @@ public class WhenPeopleChangeThenLookAgain {
         .on(
             "org.tapeline.sizing.guardian-details.v1",
             GuardianDetails.class,
-            (details, event) -> cases.lookAgain(contacts.keep(details)))
+            (details, event) -> {
+              bounces.forget(details.guardian().toString());
+              cases.lookAgain(contacts.keep(details));
+            })
         .onErased("people", "org.tapeline.sizing.player-details", this::erasePlayer)
         .onErased("people", "org.tapeline.sizing.guardian-details", this::eraseGuardian);
   }
@@ -51,5 +58,6 @@ public class WhenPeopleChangeThenLookAgain {
   private void eraseGuardian(String key) {
     contacts.eraseGuardian(UUID.fromString(key));
     texts.eraseRecipient(key);
+    bounces.forget(key);
   }
 }

@@ -53,6 +53,11 @@ public class Contacts {
     return Guardian.<Guardian>findByIdOptional(guardian).map(g -> g.email);
   }
 
+  /** The phone number as it is now, E.164; empty when there is none or the person was erased. */
+  public Optional<String> phoneOf(UUID guardian) {
+    return Guardian.<Guardian>findByIdOptional(guardian).map(g -> g.phone);
+  }
+
   /** The names of those who are known, by id. */
   public Map<UUID, String> namesOf(Collection<UUID> guardians) {
     return Guardian.<Guardian>list("guardian in ?1", guardians).stream()

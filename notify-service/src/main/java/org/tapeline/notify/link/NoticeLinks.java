@@ -1,6 +1,7 @@
 package org.tapeline.notify.link;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import java.nio.ByteBuffer;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -17,7 +18,10 @@ public class NoticeLinks {
   private static final String UNSET =
       "TAPELINE_LINK_KEY is not set: links in mails sent now stop working when this process ends";
 
+  private static final String GUARDIAN = "[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}";
+
   private final LinkKey key;
+  private final SignedTokens turnOffs;
   private final Duration validFor;
   private final String publicUrl;
   private final Clock clock;
@@ -27,7 +31,9 @@ public class NoticeLinks {
       @ConfigProperty(name = "tapeline.link.valid-for") Duration validFor,
       @ConfigProperty(name = "tapeline.public-url") String publicUrl,
       Clock clock) {
-    this.key = new LinkKey(SignedTokens.key(secret, () -> LOG.warn(UNSET)));
+    byte[] bytes = SignedTokens.key(secret, () -> LOG.warn(UNSET));
+    this.key = new LinkKey(bytes);
+    this.turnOffs = new SignedTokens(bytes, "tapeline turn off news");
     this.validFor = validFor;
     this.publicUrl = publicUrl.replaceAll("/+$", "");
     this.clock = clock;
@@ -41,6 +47,46 @@ public class NoticeLinks {
   /** The absolute address of a page of Tapeline, behind the log-in. */
   public String addressOf(String path) {
     return publicUrl + path;
+  }
+
+  /**
+   * A turn-off link in words: who turns news off, and which notice's link was used.
+   *
+   * @param recipient a guardian's id
+   */
+  public record TurnOff(UUID recipient, UUID notice) {}
+
+  /**
+   * The absolute address where a guardian turns news off that is not about safety. It has no end,
+   * since a mail may be years old when somebody has had enough. Empty for what cannot be turned off
+   * and for staff, whose addresses are set by the association.
+   */
+  public Optional<String> turnOff(boolean allowed, String recipient, UUID notice) {
+    if (!allowed || !recipient.matches(GUARDIAN)) {
+      return Optional.empty();
+    }
+    UUID guardian = UUID.fromString(recipient);
+    byte[] content =
+        ByteBuffer.allocate(2 * 16)
+            .putLong(guardian.getMostSignificantBits())
+            .putLong(guardian.getLeastSignificantBits())
+            .putLong(notice.getMostSignificantBits())
+            .putLong(notice.getLeastSignificantBits())
+            .array();
+    return Optional.of(publicUrl + "/notify/unsubscribe/" + turnOffs.seal(content));
+  }
+
+  /** What a token of {@link #turnOff} says. */
+  public Optional<TurnOff> openTurnOff(String token) {
+    return turnOffs
+        .open(token)
+        .filter(content -> content.length == 2 * 16)
+        .map(ByteBuffer::wrap)
+        .map(
+            read ->
+                new TurnOff(
+                    new UUID(read.getLong(), read.getLong()),
+                    new UUID(read.getLong(), read.getLong())));
   }
 
   public Duration validFor() {

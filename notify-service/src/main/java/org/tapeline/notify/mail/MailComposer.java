@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.Date;
 import java.util.UUID;
+import org.tapeline.notify.channel.Outgoing;
 
 /**
  * Puts a notice into MIME: plain text and HTML as alternatives, the calendar file attached. The
@@ -42,17 +43,24 @@ class MailComposer {
   /**
    * @throws AddressException when the recipient's address is none
    */
-  MimeMessage compose(Session session, OutgoingMail mail) throws MessagingException {
+  MimeMessage compose(Session session, Outgoing mail) throws MessagingException {
     IdentifiedMessage message = new IdentifiedMessage(session, messageId(mail.notice()));
     message.setFrom(from);
     message.setRecipient(RecipientType.TO, new InternetAddress(mail.to(), true));
     message.setSubject(mail.subject(), UTF_8);
     message.setSentDate(Date.from(clock.instant()));
-    message.setContentLanguage(new String[] {mail.language()});
+    message.setContentLanguage(new String[] {mail.letter().language()});
     // No out-of-office answers (RFC 3834).
     message.setHeader("Auto-Submitted", "auto-generated");
     if (mail.refitCase().isPresent()) {
       message.setHeader("References", "<refit." + mail.refitCase().get() + "@" + domain() + ">");
+    }
+    if (mail.turnOff().isPresent()) {
+      // One click in the mail program, without a log-in (RFC 2369, RFC 8058). Whoever signs
+      // outgoing
+      // mail with DKIM has to cover both headers.
+      message.setHeader("List-Unsubscribe", "<" + mail.turnOff().get() + ">");
+      message.setHeader("List-Unsubscribe-Post", "List-Unsubscribe=One-Click");
     }
     MimeMultipart words = words(mail);
     if (mail.calendar().isEmpty()) {
@@ -70,7 +78,7 @@ class MailComposer {
     return "<notice." + notice + "@" + domain() + ">";
   }
 
-  private static MimeMultipart words(OutgoingMail mail) throws MessagingException {
+  private static MimeMultipart words(Outgoing mail) throws MessagingException {
     MimeBodyPart plain = new MimeBodyPart();
     plain.setText(mail.plain(), UTF_8, "plain");
     MimeBodyPart html = new MimeBodyPart();

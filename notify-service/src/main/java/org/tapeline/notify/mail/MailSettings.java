@@ -1,13 +1,12 @@
 package org.tapeline.notify.mail;
 
 import io.smallrye.config.ConfigMapping;
-import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
+import org.tapeline.notify.channel.ChannelLimits;
 
 /** How mail is sent, by configuration. */
 @ConfigMapping(prefix = "tapeline.mail")
-public interface MailSettings {
+public interface MailSettings extends ChannelLimits {
   String host();
 
   int port();
@@ -23,19 +22,6 @@ public interface MailSettings {
 
   /** Right-hand side of Message-ID and calendar UID. */
   String domain();
-
-  /** How many mails are sent at the same time. */
-  int connections();
-
-  /** For connecting, and for each answer of the server. */
-  Duration timeout();
-
-  /** After how long a try that never ended counts as cut off. */
-  Duration cutOffAfter();
-
-  List<Duration> backOff();
-
-  Duration giveUpAfter();
 
   /** How the connection is protected. */
   enum Security {

@@ -8,13 +8,17 @@ import org.eclipse.angus.mail.smtp.SMTPAddressFailedException;
 import org.eclipse.angus.mail.smtp.SMTPSendFailedException;
 import org.eclipse.angus.mail.smtp.SMTPSenderFailedException;
 import org.eclipse.angus.mail.util.MailConnectException;
+import org.tapeline.notify.channel.SendOutcome;
 
 /**
- * Reads what a failed sending means. RFC 5321, section 4.2.1: a 5yz answer is for good, a 4yz one
- * for now. Only the code is kept: the sentence may repeat the address.
+ * Reads what a failed sending means. RFC 5321, section 4.2.1: a 5yz answer is for good (a hard
+ * bounce), a 4yz one for now (a soft bounce); 421 says that the whole server goes. Only the code is
+ * kept: the sentence may repeat the address.
  */
 final class SmtpAnswers {
   private static final Pattern ENHANCED = Pattern.compile("^[0-9]{3}[ -]([0-9]\\.[0-9.]+)");
+
+  private static final int GOING = 421;
 
   private SmtpAnswers() {}
 
@@ -30,14 +34,16 @@ final class SmtpAnswers {
     return switch (failure) {
       case SMTPSendFailedException sending when permanent(sending.getReturnCode()) ->
           new SendOutcome.MessageRefused(code(sending.getReturnCode(), sending.getMessage()));
+      case SMTPSendFailedException sending when sending.getReturnCode() == GOING ->
+          new SendOutcome.Down(code(sending.getReturnCode(), sending.getMessage()));
       case SMTPSendFailedException sending ->
           new SendOutcome.Failed(code(sending.getReturnCode(), sending.getMessage()));
       case SMTPSenderFailedException sender ->
-          new SendOutcome.Failed(code(sender.getReturnCode(), sender.getMessage()));
+          new SendOutcome.Down(code(sender.getReturnCode(), sender.getMessage()));
       // Wrong credentials are for whoever runs this to mend, not a reason to give up on a person.
-      case AuthenticationFailedException login -> new SendOutcome.Failed("log-in-refused");
-      case MailConnectException connect -> new SendOutcome.Failed("connect-failed");
-      default -> new SendOutcome.Failed("connection-lost");
+      case AuthenticationFailedException login -> new SendOutcome.Down("log-in-refused");
+      case MailConnectException connect -> new SendOutcome.Down("connect-failed");
+      default -> new SendOutcome.Down("connection-lost");
     };
   }
 

@@ -7,12 +7,15 @@ import jakarta.mail.Transport;
 import jakarta.mail.internet.AddressException;
 import jakarta.mail.internet.MimeMessage;
 import java.util.Properties;
+import org.tapeline.notify.channel.Channel;
+import org.tapeline.notify.channel.Outgoing;
+import org.tapeline.notify.channel.SendOutcome;
 
 /**
  * One connection to the mail server, kept open between mails; for one thread. Its outcome says
  * whether another try makes sense, see {@link SmtpAnswers}.
  */
-final class SmtpConnection implements AutoCloseable {
+final class SmtpConnection implements Channel.Connection {
   private final MailSettings settings;
   private final MailComposer composer;
   private final Session session;
@@ -24,12 +27,13 @@ final class SmtpConnection implements AutoCloseable {
     this.session = Session.getInstance(properties(settings));
   }
 
-  SendOutcome send(OutgoingMail mail) {
+  @Override
+  public SendOutcome send(Outgoing mail) {
     try {
       MimeMessage message = composer.compose(session, mail);
       connect();
       transport.sendMessage(message, message.getAllRecipients());
-      return new SendOutcome.Taken();
+      return SendOutcome.taken();
     } catch (AddressException e) {
       return new SendOutcome.AddressRefused("not-an-address");
     } catch (MessagingException e) {

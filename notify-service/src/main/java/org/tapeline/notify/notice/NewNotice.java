@@ -12,7 +12,6 @@ import org.tapeline.notify.words.Letter;
  * @param id {@link Notices#idOf} of kind, about and recipient
  * @param about the case, request or event that it is about
  * @param calendar an iCalendar file, when there is a date
- * @param reachable whether an address of the recipient is known
  */
 public record NewNotice(
     UUID id,
@@ -28,8 +27,7 @@ public record NewNotice(
     String template,
     int templateVersion,
     Letter letter,
-    Optional<String> calendar,
-    boolean reachable) {
+    Optional<String> calendar) {
 
   NoticeRaised raised(Instant at) {
     return new NoticeRaised(

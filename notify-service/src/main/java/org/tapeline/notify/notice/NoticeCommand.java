@@ -2,6 +2,7 @@ package org.tapeline.notify.notice;
 
 import java.time.Instant;
 import java.util.Objects;
+import java.util.Optional;
 
 /** What can be asked of a notice; the time is part of it. */
 public sealed interface NoticeCommand {
@@ -22,12 +23,23 @@ public sealed interface NoticeCommand {
     }
   }
 
-  /** It cannot be delivered on this channel. */
+  /**
+   * A channel cannot reach the person.
+   *
+   * @param next the channel to be tried now; empty when there is none left
+   */
+  record Exhaust(String channel, WhyUndeliverable why, Optional<String> next, Instant at)
+      implements NoticeCommand {}
+
+  /** The channel says that it arrived, whatever was thought of it since. */
+  record NoteDelivered(String channel, int attempt, Instant at) implements NoticeCommand {}
+
+  /** It cannot be delivered on any channel. */
   record GiveUp(String channel, WhyUndeliverable why, Instant at) implements NoticeCommand {}
 
   /** The person confirms to have read it. */
   record Acknowledge(Instant at) implements NoticeCommand {}
 
-  /** It was overtaken; allowed only while no try to send it was made. */
+  /** It was overtaken, or turned off; allowed only while no channel took it. */
   record Cancel(String why, Instant at) implements NoticeCommand {}
 }

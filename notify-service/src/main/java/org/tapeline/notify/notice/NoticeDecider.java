@@ -9,7 +9,9 @@ import org.tapeline.notify.notice.Notice.Sent;
 import org.tapeline.notify.notice.Notice.Undeliverable;
 import org.tapeline.notify.notice.NoticeCommand.Acknowledge;
 import org.tapeline.notify.notice.NoticeCommand.Cancel;
+import org.tapeline.notify.notice.NoticeCommand.Exhaust;
 import org.tapeline.notify.notice.NoticeCommand.GiveUp;
+import org.tapeline.notify.notice.NoticeCommand.NoteDelivered;
 import org.tapeline.notify.notice.NoticeCommand.NoteSent;
 import org.tapeline.notify.notice.NoticeCommand.Raise;
 
@@ -35,6 +37,7 @@ public final class NoticeDecider {
     return switch (event) {
       case NoticeRaised e -> new Raised(e.notice(), e.recipient());
       case NoticeSent e -> new Sent(e.notice(), e.recipient());
+      case NoticeMovedOn e -> new Raised(e.notice(), e.recipient());
       case NoticeUndeliverable e -> new Undeliverable(e.notice(), e.recipient());
       case NoticeAcknowledged e -> new Acknowledged(e.notice(), e.recipient());
       case NoticeCancelled e -> new Cancelled(e.notice(), e.recipient());
@@ -46,6 +49,8 @@ public final class NoticeDecider {
       case Raise raise -> Decision.accepted(raise.raised());
       case NoteSent c -> noSuchNotice();
       case GiveUp c -> noSuchNotice();
+      case Exhaust c -> noSuchNotice();
+      case NoteDelivered c -> noSuchNotice();
       case Acknowledge c -> noSuchNotice();
       case Cancel c -> noSuchNotice();
     };
@@ -59,6 +64,8 @@ public final class NoticeDecider {
               new NoticeSent(
                   notice.notice(), notice.recipient(), c.channel(), c.attempt(), c.at()));
       case GiveUp c -> Decision.accepted(given(notice.notice(), notice.recipient(), c));
+      case Exhaust c -> Decision.accepted(exhausted(notice.notice(), notice.recipient(), c));
+      case NoteDelivered c -> Decision.accepted(arrived(notice.notice(), notice.recipient(), c));
       // Who holds the link has the mail, even when the answer of the server was lost: that is as
       // good as sent, and stops further tries.
       case Acknowledge c -> Decision.accepted(read(notice.notice(), notice.recipient(), c));
@@ -73,6 +80,9 @@ public final class NoticeDecider {
       case Raise c -> Decision.accepted();
       case NoteSent c -> Decision.accepted();
       case GiveUp c -> alreadySent();
+      // It was taken and did not arrive.
+      case Exhaust c -> Decision.accepted(exhausted(notice.notice(), notice.recipient(), c));
+      case NoteDelivered c -> Decision.accepted();
       case Acknowledge c -> Decision.accepted(read(notice.notice(), notice.recipient(), c));
       case Cancel c -> alreadySent();
     };
@@ -83,6 +93,8 @@ public final class NoticeDecider {
       case Raise c -> Decision.accepted();
       case NoteSent c -> Decision.refused("given-up", "This notice was given up before.");
       case GiveUp c -> Decision.accepted();
+      case Exhaust c -> Decision.accepted();
+      case NoteDelivered c -> Decision.accepted(arrived(notice.notice(), notice.recipient(), c));
       case Acknowledge c -> Decision.accepted(read(notice.notice(), notice.recipient(), c));
       case Cancel c -> Decision.refused("given-up", "This notice was given up before.");
     };
@@ -93,6 +105,8 @@ public final class NoticeDecider {
       case Raise c -> Decision.accepted();
       case NoteSent c -> Decision.accepted();
       case GiveUp c -> alreadySent();
+      case Exhaust c -> Decision.accepted();
+      case NoteDelivered c -> Decision.accepted();
       case Acknowledge c -> Decision.accepted();
       case Cancel c -> alreadySent();
     };
@@ -103,9 +117,23 @@ public final class NoticeDecider {
       case Raise c -> Decision.accepted();
       case NoteSent c -> cancelled();
       case GiveUp c -> cancelled();
+      case Exhaust c -> cancelled();
+      case NoteDelivered c -> cancelled();
       case Acknowledge c -> cancelled();
       case Cancel c -> Decision.accepted();
     };
+  }
+
+  private static NoticeEvent exhausted(UUID notice, String recipient, Exhaust c) {
+    return c.next()
+        .<NoticeEvent>map(
+            next -> new NoticeMovedOn(notice, recipient, c.channel(), next, c.why().code(), c.at()))
+        .orElseGet(
+            () -> new NoticeUndeliverable(notice, recipient, c.channel(), c.why().code(), c.at()));
+  }
+
+  private static NoticeSent arrived(UUID notice, String recipient, NoteDelivered c) {
+    return new NoticeSent(notice, recipient, c.channel(), c.attempt(), c.at());
   }
 
   private static NoticeUndeliverable given(UUID notice, String recipient, GiveUp c) {

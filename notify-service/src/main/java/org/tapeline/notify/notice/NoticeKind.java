@@ -29,6 +29,14 @@ public enum NoticeKind {
   }
 
   /**
+   * Whether a person can turn such news off. A kind that does not stand here is about safety or
+   * about work, and cannot.
+   */
+  public boolean mayBeTurnedOff() {
+    return this == FITTED_AGAIN;
+  }
+
+  /**
    * @throws IllegalArgumentException when there is no such kind
    */
   public static NoticeKind of(String code) {

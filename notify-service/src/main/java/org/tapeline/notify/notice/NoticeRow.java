@@ -58,6 +58,21 @@ public class NoticeRow extends PanacheEntityBase {
   public String why;
   public int attempts;
 
+  /** The channel that it waits for, or went out by; {@code null} when none reaches the person. */
+  public String channel;
+
+  /** Since when it is this channel's. */
+  @Column(name = "channel_since")
+  public Instant channelSince;
+
+  /** Tries on this channel that count against the notice. */
+  @Column(name = "channel_attempts")
+  public int channelAttempts;
+
+  /** When it was last looked at for a channel to move on to. */
+  @Column(name = "looked_at")
+  public Instant lookedAt;
+
   @Column(name = "next_try_at")
   public Instant nextTryAt;
 

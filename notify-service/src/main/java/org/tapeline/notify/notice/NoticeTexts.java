@@ -5,6 +5,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.EventJson;
+import org.tapeline.notify.link.NoticeLinks;
 import org.tapeline.notify.words.Letter;
 import org.tapeline.notify.words.LetterLayout;
 
@@ -12,19 +13,24 @@ import org.tapeline.notify.words.LetterLayout;
 @ApplicationScoped
 public class NoticeTexts {
   private final LetterLayout layout;
+  private final NoticeLinks links;
 
-  NoticeTexts(LetterLayout layout) {
+  NoticeTexts(LetterLayout layout, NoticeLinks links) {
     this.layout = layout;
+    this.links = links;
   }
 
-  void keep(UUID notice, Letter letter, Optional<String> calendar) {
+  void keep(NewNotice notice) {
+    Letter letter = notice.letter();
+    String turnOff =
+        links.turnOff(notice.kind().mayBeTurnedOff(), notice.recipient(), notice.id()).orElse("");
     NoticeTextRow row = new NoticeTextRow();
-    row.notice = notice;
+    row.notice = notice.id();
     row.subject = letter.subject();
     row.letter = write(letter);
-    row.plain = layout.plain(letter);
-    row.html = layout.html(letter);
-    row.calendar = calendar.orElse(null);
+    row.plain = layout.plain(letter, turnOff);
+    row.html = layout.html(letter, turnOff);
+    row.calendar = notice.calendar().orElse(null);
     row.persist();
   }
 

@@ -9,7 +9,9 @@ import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** One try to send a notice. Without an outcome it runs, or a crash cut it off. */
 @Entity
@@ -35,6 +37,11 @@ public class NoticeTryRow extends PanacheEntityBase {
 
   /** A code such as {@code 550 5.1.1}; never the server's sentence. */
   public String code;
+
+  /** The channels on which a try was made. */
+  public static Set<String> channelsOf(UUID notice) {
+    return of(notice).stream().map(row -> row.channel).collect(Collectors.toUnmodifiableSet());
+  }
 
   static List<NoticeTryRow> of(UUID notice) {
     return list("notice = ?1 order by attempt", notice);

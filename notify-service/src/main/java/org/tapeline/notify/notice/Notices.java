@@ -23,14 +23,21 @@ public class Notices {
   private final Transactions transactions;
   private final NoticeTexts texts;
   private final DueBell bell;
+  private final Ways ways;
   private final Clock clock;
 
   Notices(
-      Journal journal, Transactions transactions, NoticeTexts texts, DueBell bell, Clock clock) {
+      Journal journal,
+      Transactions transactions,
+      NoticeTexts texts,
+      DueBell bell,
+      Ways ways,
+      Clock clock) {
     this.journal = journal;
     this.transactions = transactions;
     this.texts = texts;
     this.bell = bell;
+    this.ways = ways;
     this.clock = clock;
   }
 
@@ -51,16 +58,37 @@ public class Notices {
     if (!NoticeInsert.insert(notice, cause, now)) {
       return;
     }
-    texts.keep(notice.id(), notice.letter(), notice.calendar());
+    texts.keep(notice);
     decide(notice.id(), new NoticeCommand.Raise(notice.raised(now)), cause);
-    if (notice.reachable()) {
-      transactions.afterCommit(bell::ring);
-    } else {
-      decide(
-          notice.id(),
-          new NoticeCommand.GiveUp("mail", WhyUndeliverable.NO_ADDRESS, now),
-          cause.step("unreachable"));
+    switch (ways.first(notice.recipient(), notice.kind(), notice.urgency())) {
+      case Way.By by -> {
+        NoticeRow row = NoticeRow.locked(notice.id());
+        row.channel = by.channel();
+        row.channelSince = now;
+        transactions.afterCommit(bell::ring);
+      }
+      case Way.TurnedOff off ->
+          decide(notice.id(), new NoticeCommand.Cancel("opted-out", now), cause.step("turned-off"));
+      case Way.None none ->
+          decide(
+              notice.id(),
+              new NoticeCommand.GiveUp("mail", WhyUndeliverable.NO_ADDRESS, now),
+              cause.step("unreachable"));
     }
+  }
+
+  /** Whether a notice that waits means nothing any more. */
+  public boolean overtaken(NoticeRow row, Instant now) {
+    List<NoticeKind> later =
+        NoticeRow.<NoticeRow>list(
+                "refitCase = ?1 and recipient = ?2 and raisedAt > ?3 and state <> 'cancelled'",
+                row.refitCase,
+                row.recipient,
+                row.raisedAt)
+            .stream()
+            .map(newer -> NoticeKind.of(newer.kind))
+            .toList();
+    return row.refitCase != null && Overtaking.overtaken(row.ofCase(), later, now);
   }
 
   /** Decides a command from the journal and records what follows. */
@@ -79,6 +107,9 @@ public class Notices {
     if (decision instanceof Decision.Accepted accepted && !accepted.events().isEmpty()) {
       List<Record> events = accepted.events().stream().map(Record.class::cast).toList();
       journal.append(stream, history.size(), events, cause).forEach(e -> project(row, e));
+      if (events.stream().anyMatch(NoticeMovedOn.class::isInstance)) {
+        transactions.afterCommit(bell::ring);
+      }
     }
     return decision;
   }
@@ -117,7 +148,18 @@ public class Notices {
     row.state = NoticeDecider.evolve(Notice.none(), event).code();
     switch (event) {
       case NoticeRaised e -> row.raisedEvent = recorded.id();
-      case NoticeSent e -> row.nextTryAt = null;
+      case NoticeSent e -> {
+        row.nextTryAt = null;
+        row.channel = e.channel();
+        row.why = null;
+      }
+      case NoticeMovedOn e -> {
+        row.channel = e.to();
+        row.channelSince = e.at();
+        row.channelAttempts = 0;
+        row.lookedAt = null;
+        row.nextTryAt = e.at();
+      }
       case NoticeUndeliverable e -> {
         row.nextTryAt = null;
         row.why = e.why();

@@ -12,6 +12,8 @@ public enum WhyUndeliverable {
   MESSAGE_REFUSED,
   /** The last try failed too. */
   TRIES_USED_UP,
+  /** The channel took it and said later that it did not arrive. */
+  NOT_DELIVERED,
   /** The person was erased before it was sent. */
   ERASED;
 

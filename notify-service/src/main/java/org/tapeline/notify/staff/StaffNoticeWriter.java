@@ -85,8 +85,7 @@ class StaffNoticeWriter {
             template,
             words.template(language, template).version(),
             words.write(language, template, draft.facts(), link),
-            Optional.empty(),
-            staff.addressOf(draft.recipient()).isPresent()),
+            Optional.empty()),
         Cause.of(event, "notice"));
   }
 }

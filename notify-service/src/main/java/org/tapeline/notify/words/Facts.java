@@ -29,7 +29,8 @@ public record Facts(Map<String, String> byName) {
           "expected",
           "model",
           "size",
-          "days");
+          "days",
+          "link");
 
   public Facts {
     byName = Map.copyOf(byName);

@@ -7,6 +7,7 @@ import java.util.Objects;
  *
  * @param language BCP 47 primary tag
  * @param link where to go on reading
+ * @param text the short words of a text message, with the link in them
  */
 public record Letter(
     String language,
@@ -16,7 +17,8 @@ public record Letter(
     String now,
     String when,
     String ask,
-    Link link) {
+    Link link,
+    String text) {
 
   /**
    * @param label what the link is for
@@ -28,5 +30,7 @@ public record Letter(
 
   public Letter {
     Objects.requireNonNull(link, "link");
+    // Letters that were kept before there were text messages have no words for one.
+    text = text == null ? headline + ". " + link.address() : text;
   }
 }

@@ -17,19 +17,28 @@ public class LetterLayout {
     this.validFor = validFor;
   }
 
-  public String plain(Letter letter) {
-    return Templates.plain(letter, phrases(letter), why(letter), expires(letter)).render();
+  /**
+   * @param turnOff where such news can be turned off; empty for what cannot
+   */
+  public String plain(Letter letter, String turnOff) {
+    return Templates.plain(letter, phrases(letter), why(letter, turnOff), expires(letter), turnOff)
+        .render();
   }
 
-  public String html(Letter letter) {
-    return Templates.html(letter, phrases(letter), why(letter), expires(letter)).render();
+  /** As {@link #plain}. */
+  public String html(Letter letter, String turnOff) {
+    return Templates.html(letter, phrases(letter), why(letter, turnOff), expires(letter), turnOff)
+        .render();
   }
 
   private Phrases phrases(Letter letter) {
     return words.phrases(Language.of(letter.language()).orElseThrow());
   }
 
-  private String why(Letter letter) {
+  private String why(Letter letter, String turnOff) {
+    if (!turnOff.isEmpty()) {
+      return phrases(letter).of("why-mail.news");
+    }
     return phrases(letter).of(letter.link().personal() ? "why-mail" : "why-mail.staff");
   }
 
@@ -43,8 +52,9 @@ public class LetterLayout {
     private Templates() {}
 
     static native TemplateInstance plain(
-        Letter letter, Phrases phrases, String why, String expires);
+        Letter letter, Phrases phrases, String why, String expires, String turnOff);
 
-    static native TemplateInstance html(Letter letter, Phrases phrases, String why, String expires);
+    static native TemplateInstance html(
+        Letter letter, Phrases phrases, String why, String expires, String turnOff);
   }
 }

@@ -2,6 +2,7 @@ package org.tapeline.notify.words;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * The words of one notice in one language, with places in braces for what differs.
@@ -11,6 +12,8 @@ import java.util.Objects;
  * @param now what to do now
  * @param when when and where
  * @param ask who to ask
+ * @param text the whole of it in a text message, which names only {@link #IN_A_TEXT} and always the
+ *     link: a phone shows it to whoever looks, so it never says why
  */
 public record Template(
     String name,
@@ -20,7 +23,12 @@ public record Template(
     Sentence happened,
     Sentence now,
     Sentence when,
-    Sentence ask) {
+    Sentence ask,
+    Sentence text) {
+
+  /** The facts that a text message may hold: of a child, the first name at most. */
+  public static final Set<String> IN_A_TEXT =
+      Set.of("player", "date", "time", "place", "item", "quantity", "to", "link");
 
   /** Every template there is; each exists in every {@link Language}. */
   public static final List<String> NAMES =
@@ -42,10 +50,14 @@ public record Template(
     if (version < 1) {
       throw new IllegalArgumentException(name + ": a version is 1 or more");
     }
+    if (!IN_A_TEXT.containsAll(text.places()) || !text.places().contains("link")) {
+      throw new IllegalArgumentException(
+          name + ": a text message has the link, and no places but " + IN_A_TEXT);
+    }
   }
 
   /** All its sentences, in the order in which they are read. */
   public List<Sentence> sentences() {
-    return List.of(subject, headline, happened, now, when, ask);
+    return List.of(subject, headline, happened, now, when, ask, text);
   }
 }

@@ -64,7 +64,8 @@ public final class Words {
         t.now().fill(facts),
         t.when().fill(facts),
         t.ask().fill(facts),
-        link);
+        link,
+        t.text().fill(facts.with("link", link.address())));
   }
 
   private static void refuseGaps(Map<Language, Phrases> phrases) {

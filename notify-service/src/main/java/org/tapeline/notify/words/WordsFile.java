@@ -13,7 +13,7 @@ import java.util.Set;
 /** Reads one file of words: {@code words/<language>/<name>.properties}, UTF-8. */
 final class WordsFile {
   private static final Set<String> FIELDS =
-      Set.of("version", "subject", "headline", "happened", "now", "when", "ask");
+      Set.of("version", "subject", "headline", "happened", "now", "when", "ask", "text");
 
   private WordsFile() {}
 
@@ -31,7 +31,8 @@ final class WordsFile {
         sentence(words, "happened", language, name),
         sentence(words, "now", language, name),
         sentence(words, "when", language, name),
-        sentence(words, "ask", language, name));
+        sentence(words, "ask", language, name),
+        sentence(words, "text", language, name));
   }
 
   static Phrases phrases(Language language) {

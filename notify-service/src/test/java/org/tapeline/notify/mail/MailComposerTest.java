@@ -18,6 +18,8 @@ import java.util.Properties;
 import java.util.UUID;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.tapeline.notify.channel.Outgoing;
+import org.tapeline.notify.words.Letter;
 
 @DisplayName("A mail")
 class MailComposerTest {
@@ -29,22 +31,29 @@ class MailComposerTest {
     return new MailComposer(new Settings(), Clock.fixed(Instant.parse(time), ZoneOffset.UTC));
   }
 
-  private static OutgoingMail mail(String to, String subject) {
-    return new OutgoingMail(
+  private static Outgoing mail(String to, String subject) {
+    return mail(to, subject, Optional.empty());
+  }
+
+  private static Outgoing mail(String to, String subject, Optional<String> turnOff) {
+    Letter.Link link = new Letter.Link("Leer", "https://example.org", true);
+    return new Outgoing(
         NOTICE,
+        "key",
         to,
-        "es",
+        new Letter("es", subject, "h", "h", "n", "w", "a", link, "t"),
         subject,
         "Qué pasó",
         "<p>Qué pasó</p>",
         Optional.of("BEGIN:VCALENDAR\r\nEND:VCALENDAR\r\n"),
-        Optional.of(CASE));
+        Optional.of(CASE),
+        turnOff);
   }
 
   @Test
   @DisplayName("that has to be sent again is recognised as the same one")
   void sameAgain() throws MessagingException {
-    OutgoingMail mail = mail("rosa@families.example.org", "No usar");
+    Outgoing mail = mail("rosa@families.example.org", "No usar");
     MimeMessage first = at("2025-09-12T17:00:00Z").compose(SESSION, mail);
     MimeMessage again = at("2025-09-12T18:00:00Z").compose(SESSION, mail);
     assertThat(first.getMessageID())
@@ -78,10 +87,25 @@ class MailComposerTest {
     MailComposer composer = at("2025-09-12T17:00:00Z");
     for (String to :
         new String[] {"rosa", "a@example.org, b@example.org", "a@example.org\r\nBcc: b"}) {
-      OutgoingMail mail = mail(to, "No usar");
+      Outgoing mail = mail(to, "No usar");
       assertThatThrownBy(() -> composer.compose(SESSION, mail))
           .as(to)
           .isInstanceOf(AddressException.class);
     }
+  }
+
+  @Test
+  @DisplayName("of news can be turned off with one click (RFC 8058), one about safety cannot")
+  void oneClick() throws MessagingException {
+    MailComposer composer = at("2025-09-12T17:00:00Z");
+    String address = "https://helmets.example.org/notify/unsubscribe/token";
+    MimeMessage news =
+        composer.compose(SESSION, mail("rosa@example.org", "Ajustado", Optional.of(address)));
+    assertThat(news.getHeader("List-Unsubscribe")).containsExactly("<" + address + ">");
+    assertThat(news.getHeader("List-Unsubscribe-Post"))
+        .containsExactly("List-Unsubscribe=One-Click");
+    MimeMessage safety = composer.compose(SESSION, mail("rosa@example.org", "No usar"));
+    assertThat(safety.getHeader("List-Unsubscribe")).isNull();
+    assertThat(safety.getHeader("List-Unsubscribe-Post")).isNull();
   }
 }

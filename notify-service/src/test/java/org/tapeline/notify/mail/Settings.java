@@ -65,4 +65,14 @@ record Settings() implements MailSettings {
   public Duration giveUpAfter() {
     return Duration.ofHours(1);
   }
+
+  @Override
+  public int perSecond() {
+    return 10;
+  }
+
+  @Override
+  public Duration restWhenDown() {
+    return Duration.ofSeconds(1);
+  }
 }

@@ -12,6 +12,7 @@ import org.eclipse.angus.mail.smtp.SMTPSendFailedException;
 import org.eclipse.angus.mail.smtp.SMTPSenderFailedException;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.tapeline.notify.channel.SendOutcome;
 
 @DisplayName("An answer of the mail server")
 class SmtpAnswersTest {
@@ -45,6 +46,8 @@ class SmtpAnswersTest {
     assertThat(address(450, "450 4.2.0 greylisted")).isEqualTo(new SendOutcome.Failed("450 4.2.0"));
     assertThat(SmtpAnswers.of(data(451, "451 4.3.0 later")))
         .isEqualTo(new SendOutcome.Failed("451 4.3.0"));
+    assertThat(SmtpAnswers.of(data(421, "421 4.3.2 shutting down")))
+        .isEqualTo(new SendOutcome.Down("421 4.3.2"));
   }
 
   @Test
@@ -58,17 +61,17 @@ class SmtpAnswersTest {
   @DisplayName("to our own log-in or sender address does not count against the person")
   void ourOwnFault() throws AddressException {
     assertThat(SmtpAnswers.of(new AuthenticationFailedException("535 5.7.8 no")))
-        .isEqualTo(new SendOutcome.Failed("log-in-refused"));
+        .isEqualTo(new SendOutcome.Down("log-in-refused"));
     assertThat(
             SmtpAnswers.of(
                 new SMTPSenderFailedException(rosa(), "MAIL FROM", 553, "553 5.1.8 sender")))
-        .isEqualTo(new SendOutcome.Failed("553 5.1.8"));
+        .isEqualTo(new SendOutcome.Down("553 5.1.8"));
   }
 
   @Test
   @DisplayName("that never came is worth another try")
   void lost() {
     assertThat(SmtpAnswers.of(new MessagingException("reset")))
-        .isEqualTo(new SendOutcome.Failed("connection-lost"));
+        .isEqualTo(new SendOutcome.Down("connection-lost"));
   }
 }

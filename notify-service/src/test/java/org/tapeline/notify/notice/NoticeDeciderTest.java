@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -138,5 +139,44 @@ class NoticeDeciderTest {
     assertThat(given(RAISED, GIVEN_UP).code()).isEqualTo("undeliverable");
     assertThat(given(RAISED, READ).code()).isEqualTo("acknowledged");
     assertThat(given(RAISED, CANCELLED).code()).isEqualTo("cancelled");
+  }
+
+  private static NoticeCommand exhaust(String... next) {
+    return new NoticeCommand.Exhaust(
+        "mail", WhyUndeliverable.ADDRESS_REFUSED, Stream.of(next).findFirst(), NOW);
+  }
+
+  private static final NoticeMovedOn MOVED_ON =
+      new NoticeMovedOn(ID, ROSA, "mail", "text", "address-refused", NOW);
+  private static final NoticeCommand ARRIVED = new NoticeCommand.NoteDelivered("mail", 1, NOW);
+
+  @Test
+  @DisplayName("goes on to the next channel, and is given up when there is none")
+  void movesOn() {
+    leadsTo(given(RAISED), exhaust("text"), MOVED_ON);
+    leadsTo(given(RAISED, MOVED_ON), NOTE_SENT, SENT);
+    leadsTo(given(RAISED), exhaust(), GIVEN_UP);
+    leadsTo(given(RAISED, GIVEN_UP), exhaust("text"));
+    leadsTo(given(RAISED, SENT, READ), exhaust("text"));
+    isRefused(given(), exhaust(), "no-such-notice");
+    isRefused(given(RAISED, CANCELLED), exhaust("text"), "cancelled");
+  }
+
+  @Test
+  @DisplayName("that was taken and did not arrive goes on too")
+  void takenAndLost() {
+    leadsTo(given(RAISED, SENT), exhaust("text"), MOVED_ON);
+    leadsTo(given(RAISED, SENT), exhaust(), GIVEN_UP);
+  }
+
+  @Test
+  @DisplayName("that arrived after all counts as sent")
+  void arrived() {
+    leadsTo(given(RAISED), ARRIVED, SENT);
+    leadsTo(given(RAISED, GIVEN_UP), ARRIVED, SENT);
+    leadsTo(given(RAISED, SENT), ARRIVED);
+    leadsTo(given(RAISED, SENT, READ), ARRIVED);
+    isRefused(given(), ARRIVED, "no-such-notice");
+    isRefused(given(RAISED, CANCELLED), ARRIVED, "cancelled");
   }
 }

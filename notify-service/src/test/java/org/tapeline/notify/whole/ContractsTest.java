@@ -21,11 +21,13 @@ import org.tapeline.journal.UuidV7;
 import org.tapeline.notify.notice.NoticeAcknowledged;
 import org.tapeline.notify.notice.NoticeCancelled;
 import org.tapeline.notify.notice.NoticeKind;
+import org.tapeline.notify.notice.NoticeMovedOn;
 import org.tapeline.notify.notice.NoticeRaised;
 import org.tapeline.notify.notice.NoticeSent;
 import org.tapeline.notify.notice.NoticeUndeliverable;
 import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.notice.WhyUndeliverable;
+import org.tapeline.notify.optout.OptedOut;
 import org.tapeline.testkit.EventContracts;
 import org.tapeline.testkit.TestServers;
 
@@ -61,7 +63,13 @@ class ContractsTest {
       fits(new NoticeUndeliverable(ID, ID.toString(), "mail", why.code(), NOW));
     }
     fits(new NoticeAcknowledged(ID, ID.toString(), NOW));
-    fits(new NoticeCancelled(ID, ID.toString(), "case-closed", NOW));
+    for (String why : List.of("case-closed", "overtaken", "opted-out")) {
+      fits(new NoticeCancelled(ID, ID.toString(), why, NOW));
+    }
+    fits(new NoticeSent(ID, ID.toString(), "text", 2, NOW));
+    fits(new NoticeMovedOn(ID, ID.toString(), "mail", "text", "address-refused", NOW));
+    fits(new NoticeMovedOn(ID, ID.toString(), "text", "mail", "not-delivered", NOW));
+    fits(new OptedOut(ID, "mail", ID, NOW));
   }
 
   private static NoticeRaised raised(NoticeKind kind, Urgency urgency, UUID refitCase) {

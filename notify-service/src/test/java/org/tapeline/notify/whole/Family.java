@@ -19,11 +19,21 @@ final class Family {
   }
 
   Family guardian(String language, String email) {
+    return guardian(language, email, null);
+  }
+
+  /**
+   * @param email and {@code phone}: {@code null} for none
+   */
+  Family guardian(String language, String email, String phone) {
     Map<String, Object> details = new LinkedHashMap<>();
     details.put("guardian", UuidV7.next());
     details.put("name", "Guardian of " + firstName);
     if (email != null) {
       details.put("email", email);
+    }
+    if (phone != null) {
+      details.put("phone", phone);
     }
     details.put("language", language);
     details.put("players", List.of(player));

@@ -18,6 +18,10 @@ final class Refit {
   }
 
   Event opened(long version) {
+    return opened(version, "do-not-wear");
+  }
+
+  Event opened(long version, String urgency) {
     return event(
         "refit-opened",
         version,
@@ -31,7 +35,7 @@ final class Refit {
             "team",
             "U10-HAWKS",
             "urgency",
-            "do-not-wear",
+            urgency,
             "why",
             "fit-failed",
             "needs",

@@ -4,13 +4,13 @@ import java.time.Instant;
 import java.time.ZoneId;
 
 /** Facts as a notice of each template gets them: no more, so that a gap shows. */
-final class SampleFacts {
+public final class SampleFacts {
   private static final Instant STARTS = Instant.parse("2025-09-13T15:00:00Z");
   private static final ZoneId ZONE = ZoneId.of("America/Denver");
 
   private SampleFacts() {}
 
-  static Facts of(String template, Phrases phrases) {
+  public static Facts of(String template, Phrases phrases) {
     return switch (template) {
       case "do-not-wear-dated",
           "refit-soon-dated",

@@ -73,7 +73,13 @@ public final class Gateway implements AutoCloseable {
     new Assets().mount(router);
     new SignIn(pages).mount(router);
     new ChainPage(vertx, settings.addresses(), pages).mount(router);
-    settings.mailbox().ifPresent(box -> new MailboxPages(box, pages).mount(router));
+    settings
+        .mailbox()
+        .ifPresent(
+            box -> {
+              new TextPages(box.texts(), pages).mount(router);
+              new MailboxPages(box, pages).mount(router);
+            });
     new Forwarding(vertx, pages, settings).mount(router);
     boolean mailbox = settings.mailbox().isPresent();
     router.get("/").handler(context -> pages.send(context, "home", Map.of("mailbox", mailbox)));

@@ -20,7 +20,7 @@ final class Greeting {
     return """
 
     Tapeline runs at %1$s
-    The mailbox is at %1$s/mailbox
+    The mailbox is at %1$s/mailbox, text messages are at %1$s/mailbox/texts
     %2$s%3$s
     Ctrl-C stops everything.
     """

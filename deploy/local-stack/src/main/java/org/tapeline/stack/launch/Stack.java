@@ -159,6 +159,8 @@ final class Stack implements AutoCloseable {
     environment.put("KAFKA_BOOTSTRAP_SERVERS", kafka.bootstrapServers());
     environment.put("QUARKUS_MAILER_HOST", "127.0.0.1");
     environment.put("QUARKUS_MAILER_PORT", Integer.toString(ports.smtp()));
+    environment.put("TAPELINE_TEXT_URL", "http://127.0.0.1:" + ports.gateway() + "/mailbox/texts");
+    environment.put("TAPELINE_TEXT_SIGNING_KEY", secrets.key("text"));
     environment.put("QUARKUS_HTTP_AUTH_SESSION_ENCRYPTION_KEY", secrets.key("session"));
     environment.put("TAPELINE_LINK_KEY", secrets.key("link"));
     environment.put("TAPELINE_SHEET_KEY", secrets.key("sheet"));

@@ -19,10 +19,17 @@ public final class Mailbox {
 
   private final Path directory;
   private final AtomicLong last;
+  private final TextBox texts;
 
   public Mailbox(Path directory) throws IOException {
     this.directory = Files.createDirectories(directory);
     this.last = new AtomicLong(newest());
+    this.texts = new TextBox(directory.resolve("texts"));
+  }
+
+  /** The text messages, in a folder beside the mails. */
+  public TextBox texts() {
+    return texts;
   }
 
   private long newest() throws IOException {

@@ -1,4 +1,4 @@
-package org.tapeline.notify.mail;
+package org.tapeline.notify.channel;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -18,17 +18,24 @@ class BackOffTest {
   @Test
   @DisplayName("takes the waits in turn and repeats the last")
   void inTurn() {
-    assertThat(BACK_OFF.next(1, RAISED, RAISED)).contains(RAISED.plusSeconds(2));
-    assertThat(BACK_OFF.next(2, RAISED, RAISED)).contains(RAISED.plusSeconds(60));
-    assertThat(BACK_OFF.next(9, RAISED, RAISED)).contains(RAISED.plusSeconds(60));
+    assertThat(BACK_OFF.next(1, RAISED, RAISED, 1)).contains(RAISED.plusSeconds(2));
+    assertThat(BACK_OFF.next(2, RAISED, RAISED, 1)).contains(RAISED.plusSeconds(60));
+    assertThat(BACK_OFF.next(9, RAISED, RAISED, 1)).contains(RAISED.plusSeconds(60));
+  }
+
+  @Test
+  @DisplayName("spreads what failed together over the second half of a wait")
+  void spreads() {
+    assertThat(BACK_OFF.next(2, RAISED, RAISED, 0)).contains(RAISED.plusSeconds(30));
+    assertThat(BACK_OFF.next(2, RAISED, RAISED, 0.5)).contains(RAISED.plusSeconds(45));
   }
 
   @Test
   @DisplayName("gives up when the next try would come too late")
   void givesUp() {
-    assertThat(BACK_OFF.next(3, RAISED, RAISED.plusSeconds(3540)))
+    assertThat(BACK_OFF.next(3, RAISED, RAISED.plusSeconds(3540), 1))
         .contains(RAISED.plusSeconds(3600));
-    assertThat(BACK_OFF.next(3, RAISED, RAISED.plusSeconds(3541))).isEmpty();
+    assertThat(BACK_OFF.next(3, RAISED, RAISED.plusSeconds(3541), 1)).isEmpty();
   }
 
   @Test

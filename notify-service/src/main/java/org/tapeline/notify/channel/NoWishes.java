@@ -1,0 +1,16 @@
+package org.tapeline.notify.channel;
+
+import io.quarkus.arc.DefaultBean;
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.List;
+
+/** As long as nobody is asked: the policy's order counts for all. */
+@DefaultBean
+@ApplicationScoped
+class NoWishes implements Wishes {
+
+  @Override
+  public List<String> of(String recipient) {
+    return List.of();
+  }
+}

@@ -1,0 +1,18 @@
+package org.tapeline.notify.optout;
+
+import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
+import jakarta.persistence.Entity;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import java.time.Instant;
+import java.util.UUID;
+
+/** Who turned off what is not about safety; follows from the event. */
+@Entity
+@Table(name = "opt_out")
+public class OptOutRow extends PanacheEntityBase {
+  @Id public String recipient;
+  public long version;
+  public UUID notice;
+  public Instant at;
+}
