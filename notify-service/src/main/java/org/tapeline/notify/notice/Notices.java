@@ -88,7 +88,7 @@ public class Notices {
             .stream()
             .map(newer -> NoticeKind.of(newer.kind))
             .toList();
-    return row.refitCase != null && Overtaking.overtaken(row.ofCase(), later, now);
+    return row.refitCase != null && Overtaking.overtaken(row.ofCase(), row.raisedAt, later, now);
   }
 
   /** Decides a command from the journal and records what follows. */

@@ -17,10 +17,12 @@ import org.junit.jupiter.api.Test;
 class OvertakingTest {
   private static final Instant NOW = Instant.parse("2025-09-12T17:00:00Z");
 
+  private static final Instant RAISED = NOW.minusSeconds(3600);
+
   private static boolean overtaken(NoticeKind kind, Instant slot, NoticeKind... later) {
     NoticeOfCase one =
         new NoticeOfCase(kind, false, true, Optional.ofNullable(slot), Optional.of("NORTH"));
-    return Overtaking.overtaken(one, List.of(later), NOW);
+    return Overtaking.overtaken(one, RAISED, List.of(later), NOW);
   }
 
   @Test
@@ -38,6 +40,7 @@ class OvertakingTest {
     assertThat(overtaken(REFIT_DATE, tomorrow, REFIT_CHANGED)).isTrue();
     assertThat(overtaken(REFIT_UNBOOKED, null, REFIT_DATE)).isTrue();
     assertThat(overtaken(REFIT_CHANGED, NOW.minusSeconds(1))).isTrue();
+    assertThat(overtaken(REFIT_CHANGED, RAISED.minusSeconds(1))).isFalse();
   }
 
   @Test

@@ -99,6 +99,7 @@ public final class TextGateway implements QuarkusTestResourceLifecycleManager {
   /** How it answers the next requests, before it is its usual self again. */
   static void next(Answer... answers) {
     synchronized (NEXT) {
+      SLOW.drainPermits();
       NEXT.addAll(List.of(answers));
     }
   }
