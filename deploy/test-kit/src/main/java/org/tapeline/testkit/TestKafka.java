@@ -13,11 +13,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Future;
 import java.util.function.Predicate;
 import org.apache.kafka.clients.consumer.ConsumerRecord;
 import org.apache.kafka.clients.consumer.KafkaConsumer;
 import org.apache.kafka.clients.producer.KafkaProducer;
 import org.apache.kafka.clients.producer.ProducerRecord;
+import org.apache.kafka.clients.producer.RecordMetadata;
 import org.apache.kafka.common.TopicPartition;
 import org.apache.kafka.common.header.Header;
 import org.apache.kafka.common.serialization.ByteArrayDeserializer;
@@ -79,8 +81,29 @@ public final class TestKafka implements AutoCloseable {
   }
 
   /** Sends it and waits until the broker has it. */
-  public TestKafka publish(Envelope e) {
-    ProducerRecord<String, byte[]> sent =
+  public TestKafka publish(Envelope envelope) {
+    return publishAll(List.of(envelope));
+  }
+
+  /** Sends them one behind the other and waits until the broker has them all. */
+  public TestKafka publishAll(List<Envelope> envelopes) {
+    List<Future<RecordMetadata>> sent =
+        envelopes.stream().map(envelope -> producer.send(record(envelope))).toList();
+    try {
+      for (Future<RecordMetadata> one : sent) {
+        one.get();
+      }
+    } catch (ExecutionException failed) {
+      throw new IllegalStateException("The broker did not take it", failed.getCause());
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(interrupted);
+    }
+    return this;
+  }
+
+  private static ProducerRecord<String, byte[]> record(Envelope e) {
+    ProducerRecord<String, byte[]> record =
         new ProducerRecord<>(e.topic(), e.key(), e.data() == null ? null : bytes(e.data()));
     Map<String, String> headers = new LinkedHashMap<>();
     headers.put("ce_specversion", "1.0");
@@ -94,16 +117,8 @@ public final class TestKafka implements AutoCloseable {
     headers.put("ce_streamversion", Long.toString(e.version()));
     headers.put("content-type", "application/json");
     headers.forEach(
-        (name, value) -> sent.headers().add(name, value.getBytes(StandardCharsets.UTF_8)));
-    try {
-      producer.send(sent).get();
-    } catch (ExecutionException failed) {
-      throw new IllegalStateException("The broker did not take " + e.type(), failed.getCause());
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException(interrupted);
-    }
-    return this;
+        (name, value) -> record.headers().add(name, value.getBytes(StandardCharsets.UTF_8)));
+    return record;
   }
 
   /**

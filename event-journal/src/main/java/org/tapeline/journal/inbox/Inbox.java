@@ -48,6 +48,7 @@ public final class Inbox {
               if (step(connection, envelope, parked.contains(streamOf(envelope)))) {
                 parked.add(streamOf(envelope));
               }
+              transactions.settle();
             }
             return null;
           });

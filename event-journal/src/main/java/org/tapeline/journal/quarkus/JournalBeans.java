@@ -1,8 +1,10 @@
 package org.tapeline.journal.quarkus;
 
 import io.quarkus.arc.DefaultBean;
+import jakarta.enterprise.inject.Instance;
 import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
+import jakarta.persistence.EntityManager;
 import jakarta.transaction.TransactionSynchronizationRegistry;
 import java.time.Clock;
 import javax.sql.DataSource;
@@ -39,8 +41,11 @@ class JournalBeans {
 
   @Produces
   @Singleton
-  Transactions transactions(DataSource source, TransactionSynchronizationRegistry registry) {
-    return new JtaTransactions(source, registry);
+  Transactions transactions(
+      DataSource source,
+      TransactionSynchronizationRegistry registry,
+      Instance<EntityManager> entities) {
+    return new JtaTransactions(source, registry, entities);
   }
 
   @Produces

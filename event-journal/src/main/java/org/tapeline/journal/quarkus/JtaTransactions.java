@@ -1,6 +1,8 @@
 package org.tapeline.journal.quarkus;
 
 import io.quarkus.narayana.jta.QuarkusTransaction;
+import jakarta.enterprise.inject.Instance;
+import jakarta.persistence.EntityManager;
 import jakarta.transaction.Status;
 import jakarta.transaction.Synchronization;
 import jakarta.transaction.TransactionSynchronizationRegistry;
@@ -15,10 +17,15 @@ import org.tapeline.journal.Transactions;
 final class JtaTransactions implements Transactions {
   private final DataSource dataSource;
   private final TransactionSynchronizationRegistry registry;
+  private final Instance<EntityManager> entities;
 
-  JtaTransactions(DataSource dataSource, TransactionSynchronizationRegistry registry) {
+  JtaTransactions(
+      DataSource dataSource,
+      TransactionSynchronizationRegistry registry,
+      Instance<EntityManager> entities) {
     this.dataSource = dataSource;
     this.registry = registry;
+    this.entities = entities;
   }
 
   @Override
@@ -38,6 +45,14 @@ final class JtaTransactions implements Transactions {
   @Override
   public boolean active() {
     return registry.getTransactionStatus() != Status.STATUS_NO_TRANSACTION;
+  }
+
+  @Override
+  public void settle() {
+    if (entities.isResolvable()) {
+      entities.get().flush();
+      entities.get().clear();
+    }
   }
 
   @Override

@@ -62,6 +62,11 @@ public final class JdbcTransactions implements Transactions {
   }
 
   @Override
+  public void settle() {
+    // Nothing is kept in memory here.
+  }
+
+  @Override
   public void afterCommit(Runnable action) {
     if (active()) {
       current.get().afterCommit.add(action);

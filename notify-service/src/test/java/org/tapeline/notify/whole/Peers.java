@@ -1,6 +1,7 @@
 package org.tapeline.notify.whole;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
 import java.util.UUID;
 import org.tapeline.journal.EventJson;
 import org.tapeline.journal.UuidV7;
@@ -36,18 +37,27 @@ final class Peers implements AutoCloseable {
   }
 
   Peers send(Event event, UUID correlationId) {
-    kafka.publish(
-        new TestKafka.Envelope(
-            event.topic(),
-            event.type(),
-            event.stream(),
-            event.version(),
-            event.key(),
-            event.id(),
-            correlationId,
-            correlationId,
-            event.data()));
+    kafka.publish(envelope(event, correlationId));
     return this;
+  }
+
+  /** Sends them one behind the other, each a chain of its own. */
+  Peers sendAll(List<Event> events) {
+    kafka.publishAll(events.stream().map(event -> envelope(event, event.id())).toList());
+    return this;
+  }
+
+  private static TestKafka.Envelope envelope(Event event, UUID correlationId) {
+    return new TestKafka.Envelope(
+        event.topic(),
+        event.type(),
+        event.stream(),
+        event.version(),
+        event.key(),
+        event.id(),
+        correlationId,
+        correlationId,
+        event.data());
   }
 
   @Override

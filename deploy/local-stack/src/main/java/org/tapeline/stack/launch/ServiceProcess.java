@@ -58,6 +58,7 @@ final class ServiceProcess {
     }
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-Xmx192m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
+    command.addAll(extraOptions());
     if (Files.exists(app.resolve("app-cds.jsa"))) {
       command.addAll(List.of("-XX:SharedArchiveFile=app-cds.jsa", "-Xshare:auto"));
     }
@@ -65,6 +66,12 @@ final class ServiceProcess {
     command.add("-Dtapeline.service=" + name);
     command.addAll(List.of("-Dtapeline.data=" + data, "-jar", "quarkus-run.jar"));
     return command;
+  }
+
+  /** What {@code TAPELINE_JAVA_OPTIONS} says comes last and wins: more memory, another compiler. */
+  private static List<String> extraOptions() {
+    String said = System.getenv().getOrDefault("TAPELINE_JAVA_OPTIONS", "").strip();
+    return said.isEmpty() ? List.of() : List.of(said.split("\\s+"));
   }
 
   String name() {

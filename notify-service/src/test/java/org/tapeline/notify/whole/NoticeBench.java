@@ -1,0 +1,206 @@
+package org.tapeline.notify.whole;
+
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.locks.LockSupport;
+import org.postgresql.ds.PGSimpleDataSource;
+import org.tapeline.notify.whole.Peers.Event;
+
+/**
+ * Times notices on a running stack without other data: first a steady stream of causes, then many
+ * "do not wear" at once. The causes are published as fitting would; every case has two, its opening
+ * and its booking, and leads to one mail.
+ *
+ * <p>Arguments: the gateway's port, causes a second, for how many seconds, how many notices at
+ * once.
+ */
+final class NoticeBench {
+  private static final Duration PATIENCE = Duration.ofMinutes(30);
+  private static final int CHUNK = 1_000;
+  private static final String SATURDAY = "2035-09-15T15:00:00Z";
+
+  /** Each cause with the moment at which its notice went out. */
+  private static final String SENT =
+      """
+      select c.event, min(j.recorded_at)
+        from notice_cause c join journal j on j.stream = 'notice-' || c.notice
+       where j.type = 'org.tapeline.notify.notice-sent.v1'
+       group by c.event
+      """;
+
+  private final PGSimpleDataSource database = new PGSimpleDataSource();
+  private final Peers peers;
+
+  private NoticeBench(int gateway) {
+    database.setUrl("jdbc:postgresql://127.0.0.1:" + (gateway + 7000) + "/notify");
+    database.setUser("tapeline");
+    database.setPassword("tapeline");
+    peers = new Peers("127.0.0.1:" + (gateway + 7001));
+  }
+
+  public static void main(String[] arguments) throws Exception {
+    Locale.setDefault(Locale.ROOT);
+    NoticeBench bench = new NoticeBench(Integer.parseInt(arguments[0]));
+    int perSecond = Integer.parseInt(arguments[1]);
+    int seconds = Integer.parseInt(arguments[2]);
+    bench.place();
+    bench.steady(perSecond / 2, 5);
+    System.out.println("warmed up");
+    bench.reportSteady(perSecond, bench.steady(perSecond / 2, seconds));
+    bench.atOnce(Integer.parseInt(arguments[3]));
+    bench.peers.close();
+  }
+
+  private void place() {
+    Map<String, Object> north =
+        Map.of(
+            "place", "NORTH",
+            "name", "North Field",
+            "kind", "field",
+            "altitudeM", 1500,
+            "zone", "America/Denver",
+            "travel", List.of());
+    Event event =
+        Event.of(
+            "inventory.events",
+            "org.tapeline.inventory.place-listed.v1",
+            "place-NORTH",
+            1,
+            "NORTH",
+            north);
+    peers.send(event, event.id());
+  }
+
+  private List<Family> families(int count, String mail) throws Exception {
+    long before = number("select count(*) from guardianship");
+    List<Family> families = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      families.add(new Family("Ada").guardian("en", mail + i + "@families.example.org"));
+    }
+    for (int from = 0; from < count; from += CHUNK) {
+      peers.sendAll(
+          families.subList(from, Math.min(from + CHUNK, count)).stream()
+              .flatMap(family -> family.details().stream())
+              .toList());
+    }
+    await("select count(*) from guardianship", before + count);
+    return families;
+  }
+
+  /**
+   * Publishes pairs of causes at an even pace, and waits until all their notices are out.
+   *
+   * @return when each case's opening was published, by its event
+   */
+  private Map<UUID, Instant> steady(int pairsPerSecond, int seconds) throws Exception {
+    List<Family> families = families(pairsPerSecond * seconds, "steady.");
+    Map<UUID, Instant> published = new HashMap<>();
+    long before = sent();
+    long start = System.nanoTime();
+    long apart = Duration.ofSeconds(1).toNanos() / pairsPerSecond;
+    for (int i = 0; i < families.size(); i++) {
+      while (System.nanoTime() < start + i * apart) {
+        LockSupport.parkNanos(start + i * apart - System.nanoTime());
+      }
+      List<Event> causes = causes(families.get(i));
+      published.put(causes.getFirst().id(), Instant.now());
+      peers.sendAll(causes);
+    }
+    System.out.printf("%d cases published in %.1f s%n", families.size(), secondsSince(start));
+    awaitSent(before + families.size());
+    return published;
+  }
+
+  private static double secondsSince(long nanos) {
+    return (System.nanoTime() - nanos) / 1e9;
+  }
+
+  private static List<Event> causes(Family family) {
+    Refit refit = new Refit(family.player);
+    return List.of(refit.opened(1), refit.booked(2, SATURDAY));
+  }
+
+  private void reportSteady(int perSecond, Map<UUID, Instant> published) throws SQLException {
+    List<Double> seconds = new ArrayList<>();
+    try (Connection c = database.getConnection();
+        Statement statement = c.createStatement();
+        ResultSet row = statement.executeQuery(SENT)) {
+      while (row.next()) {
+        Instant cause = published.get(row.getObject(1, UUID.class));
+        if (cause != null) {
+          Instant sent = row.getObject(2, OffsetDateTime.class).toInstant();
+          seconds.add(Duration.between(cause, sent).toMillis() / 1000.0);
+        }
+      }
+    }
+    seconds.sort(Comparator.naturalOrder());
+    System.out.printf(
+        "%d causes a second: from cause to sent %.2f s (p50), %.2f s (p99), %.2f s (longest)%n",
+        perSecond, at(seconds, 0.5), at(seconds, 0.99), seconds.getLast());
+  }
+
+  private static double at(List<Double> sorted, double share) {
+    return sorted.get((int) Math.ceil(share * sorted.size()) - 1);
+  }
+
+  private void atOnce(int count) throws Exception {
+    List<Family> families = families(count, "once.");
+    long before = sent();
+    Instant begun = Instant.now();
+    for (int from = 0; from < count; from += CHUNK) {
+      peers.sendAll(
+          families.subList(from, Math.min(from + CHUNK, count)).stream()
+              .flatMap(family -> causes(family).stream())
+              .toList());
+    }
+    say("all causes published", begun);
+    await("select count(*) from notice", before + count);
+    say("last notice raised", begun);
+    awaitSent(before + count);
+    say("last notice sent", begun);
+  }
+
+  private static void say(String what, Instant begun) {
+    double seconds = Duration.between(begun, Instant.now()).toMillis() / 1000.0;
+    System.out.printf("%-24s %8.1f s after the first was published%n", what, seconds);
+  }
+
+  private long sent() throws SQLException {
+    return number("select count(*) from notice where state = 'sent'");
+  }
+
+  private void awaitSent(long count) throws Exception {
+    await("select count(*) from notice where state = 'sent'", count);
+  }
+
+  private void await(String sql, long count) throws Exception {
+    Instant until = Instant.now().plus(PATIENCE);
+    while (number(sql) < count) {
+      if (Instant.now().isAfter(until)) {
+        throw new IllegalStateException("Only " + number(sql) + ": " + sql);
+      }
+      Thread.sleep(100);
+    }
+  }
+
+  private long number(String sql) throws SQLException {
+    try (Connection c = database.getConnection();
+        Statement statement = c.createStatement();
+        ResultSet row = statement.executeQuery(sql)) {
+      row.next();
+      return row.getLong(1);
+    }
+  }
+}
