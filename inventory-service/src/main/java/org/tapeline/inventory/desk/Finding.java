@@ -41,6 +41,7 @@ public class Finding {
     String own = access.bounds().map(fields -> String.join(",", fields)).orElse(null);
     boolean all = own == null;
     List<Hit> hits = new ArrayList<>(helmets(typed, own));
+    hits.addAll(playersOf(typed, own));
     hits.addAll(byId(typed, own, all));
     if (all) {
       hits.addAll(places(typed));
@@ -114,7 +115,7 @@ public class Finding {
       hits.addAll(requests(end));
     }
     hits.addAll(cases(end, own));
-    hits.addAll(players(end, own));
+    hits.addAll(players("player::text like ?", end, own));
     return hits;
   }
 
@@ -154,21 +155,27 @@ public class Finding {
         own);
   }
 
-  private List<Hit> players(String end, String own) {
+  private List<Hit> playersOf(String typed, String own) {
+    return players("number = ?", typed.strip().toUpperCase(Locale.ROOT), own);
+  }
+
+  private List<Hit> players(String which, String value, String own) {
     return database.list(
-        "select player, field from player_field where player::text like ?"
+        "select player, coalesce(number, right(player::text, 8)) as said, field"
+            + " from player_field where "
+            + which
             + " and (?::text is null or field = any (string_to_array(?, ','))) limit "
             + MOST,
         row -> {
           UUID id = row.getObject("player", UUID.class);
           return new Hit(
               "Player",
-              Words.shortly(id),
+              row.getString("said"),
               row.getString("field"),
               "/inventory/players/" + id,
               true);
         },
-        end,
+        value,
         own,
         own);
   }

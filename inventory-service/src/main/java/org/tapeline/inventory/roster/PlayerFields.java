@@ -1,14 +1,16 @@
 package org.tapeline.inventory.roster;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.inject.Named;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.inventory.advice.AdvisedSizes;
 import org.tapeline.inventory.database.Database;
 import org.tapeline.journal.Subscription;
 
-/** Where each player is fitted, copied from sizing; never who the player is. */
+/** Where each player is fitted and the roster number, copied from sizing; never a name. */
 @ApplicationScoped
+@Named("roster")
 public class PlayerFields {
   private final Database database;
   private final AdvisedSizes advised;
@@ -18,7 +20,10 @@ public class PlayerFields {
     this.advised = advised;
   }
 
-  /** What is read of {@code player-enrolled} and {@code player-moved}. */
+  /** What is read of {@code player-enrolled}. */
+  record Enrolled(UUID player, String number, String field) {}
+
+  /** What is read of {@code player-moved}. */
   record AtField(UUID player, String field) {}
 
   /** What is read of {@code player-left}. */
@@ -28,7 +33,7 @@ public class PlayerFields {
     String of = "org.tapeline.sizing.";
     return subscription
         .events("sizing.events")
-        .on(of + "player-enrolled.v1", AtField.class, (d, e) -> keep(d))
+        .on(of + "player-enrolled.v1", Enrolled.class, (d, e) -> keep(d))
         .on(of + "player-moved.v1", AtField.class, (d, e) -> keep(d))
         .on(of + "player-left.v1", Left.class, (d, e) -> forget(d.player()))
         .ignoring(
@@ -36,6 +41,11 @@ public class PlayerFields {
             of + "head-corrected.v1",
             of + "chart-published.v1",
             of + "remeasure-due.v1");
+  }
+
+  private void keep(Enrolled d) {
+    keep(new AtField(d.player(), d.field()));
+    database.change("update player_field set number = ? where player = ?", d.number(), d.player());
   }
 
   private void keep(AtField d) {
@@ -54,5 +64,15 @@ public class PlayerFields {
   public Optional<String> fieldOf(UUID player) {
     return database.first(
         "select field from player_field where player = ?", row -> row.getString(1), player);
+  }
+
+  /** The roster number; the end of the id where no number is known. */
+  public String say(UUID player) {
+    return database
+        .first(
+            "select number from player_field where player = ? and number is not null",
+            row -> row.getString(1),
+            player)
+        .orElseGet(() -> "player " + player.toString().substring(28));
   }
 }

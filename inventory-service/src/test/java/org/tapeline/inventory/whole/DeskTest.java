@@ -1,6 +1,7 @@
 package org.tapeline.inventory.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
 import static org.hamcrest.Matchers.containsString;
 import static org.hamcrest.Matchers.not;
 import static org.tapeline.inventory.whole.Depot.as;
@@ -13,6 +14,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.response.ValidatableResponse;
+import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -203,6 +205,26 @@ class DeskTest {
     find("fitter.south", refitCase.toString()).then().statusCode(200);
     find("fitter.north", request).then().statusCode(200);
     page("/players/" + player).body(containsString("Re-fit"), containsString("no helmet of ours"));
+  }
+
+  @Test
+  @DisplayName("a player is found by the number in the roster, by who works at the field")
+  void findsRosterNumbers() {
+    UUID player = UUID.randomUUID();
+    fitting.enrols("NORTH", List.of(player));
+    String number = Fitting.numberOf(player);
+    await()
+        .untilAsserted(
+            () ->
+                goesTo(
+                    find("depot", number.toLowerCase(Locale.ROOT)),
+                    "/inventory/players/" + player));
+    goesTo(find("fitter.north", number), "/inventory/players/" + player);
+    find("fitter.south", number)
+        .then()
+        .statusCode(200)
+        .body(not(containsString(player.toString())));
+    page("/players/" + player).body(containsString("Player " + number));
   }
 
   @Test

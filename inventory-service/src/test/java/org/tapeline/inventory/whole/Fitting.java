@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.EventJson;
@@ -111,12 +112,17 @@ final class Fitting implements AutoCloseable {
     say("fit-passed", "session-" + session, 1, player, data);
   }
 
+  /** The number in the roster by which {@link #enrols} makes a player known. */
+  static String numberOf(UUID player) {
+    return "LV-" + player.toString().substring(28).toUpperCase(Locale.ROOT);
+  }
+
   /** Sizing says that they are fitted there. */
   void enrols(String field, List<UUID> players) {
     String type = "org.tapeline.sizing.player-enrolled.v1";
     for (UUID player : players) {
       ObjectNode data = CONTRACTS.exampleOf(type).deepCopy();
-      data.put("player", player.toString()).put("field", field);
+      data.put("player", player.toString()).put("number", numberOf(player)).put("field", field);
       UUID cause = UUID.randomUUID();
       kafka.publish(
           new Envelope(
