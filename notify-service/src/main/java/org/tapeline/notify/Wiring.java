@@ -4,6 +4,7 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
+import org.tapeline.notify.cause.Fits;
 import org.tapeline.notify.cause.RefitCaseEvents;
 import org.tapeline.notify.cause.WhenPeopleChangeThenLookAgain;
 import org.tapeline.notify.notice.NoticeAcknowledged;
@@ -38,6 +39,7 @@ public class Wiring {
   Subscription subscription(
       WhenPeopleChangeThenLookAgain people,
       RefitCaseEvents refits,
+      Fits fits,
       Places places,
       DepotNotices depots) {
     Subscription all =
@@ -48,6 +50,7 @@ public class Wiring {
             .events("inventory.events");
     people.declareOn(all);
     refits.declareOn(all);
+    fits.declareOn(all);
     places.declareOn(all);
     depots.declareOn(all);
     return TellsNobody.declareOn(all);

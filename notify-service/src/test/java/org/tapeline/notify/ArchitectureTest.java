@@ -28,15 +28,16 @@ class ArchitectureTest {
       "org\\.tapeline\\.notify\\.notice\\."
           + "(Notice|Notice\\$.*|NoticeEvent|NoticeRaised|NoticeSent|NoticeMovedOn|NoticeUndeliverable"
           + "|NoticeAcknowledged|NoticeCancelled|NoticeCommand.*|NoticeDecider.*|Decision.*"
-          + "|NoticeKind.*|Urgency|WhyUndeliverable|NoticeOfCase|Overtaking|Way|Way\\$.*)";
+          + "|NoticeKind.*|Urgency|Cover|NoticeCovers\\$Covered|CauseName.*|CauseRule|CauseTable|WhyUndeliverable|NoticeOfCase|Overtaking|Way|Way\\$.*)";
   private static final String CAUSE_CORE =
       "org\\.tapeline\\.notify\\.cause\\."
           + "(RefitCase|RefitCase\\$.*|Refit(Opened|Booked|Unbooked|Closed)|Step.*|ToldSoFar"
-          + "|WhenRefitCaseMovesThenTellGuardian)";
+          + "|Fit|Fit\\$.*|FitWords.*|Household|WhenFitIsDueThenTellGuardian"
+          + "|WhenRefitCaseMovesThenTellGuardian|Piece)";
   private static final String WORDS_CORE =
       "org\\.tapeline\\.notify\\.words\\."
           + "(Facts|Language.*|Letter|Letter\\$.*|Moments|Phrases|Sentence|Template|TradeWords"
-          + "|Words|WordsFile)";
+          + "|Words|WordsFile|NameList)";
   private static final String OTHER_CORE =
       "org\\.tapeline\\.notify\\.(link\\.LinkKey"
           + "|channel\\.(BackOff|SendOutcome.*|ChannelPlan|ChannelPolicy|ChannelPolicy\\$.*)"

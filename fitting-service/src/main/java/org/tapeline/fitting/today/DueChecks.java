@@ -108,7 +108,9 @@ public class DueChecks {
     journal.append(
         stream,
         journal.load(stream).size(),
-        List.of(new RecheckDue(row.player, row.tag, key.rule(), check.dueAt())),
+        List.of(
+            new RecheckDue(
+                row.player, row.tag, key.rule(), check.dueAt(), check.lapsesAt().orElse(null))),
         new Cause(id, chain.orElse(id), "recheck-due"));
   }
 

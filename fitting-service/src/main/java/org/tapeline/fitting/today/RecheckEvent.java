@@ -11,6 +11,9 @@ public sealed interface RecheckEvent {
    *
    * @param rule code of the plan's trigger
    * @param at when it became due
+   * @param lapsesAt from then on the sign-off does not hold without the check; {@code null} when it
+   *     goes on
    */
-  record RecheckDue(UUID player, String tag, String rule, Instant at) implements RecheckEvent {}
+  record RecheckDue(UUID player, String tag, String rule, Instant at, Instant lapsesAt)
+      implements RecheckEvent {}
 }

@@ -10,8 +10,8 @@ import java.util.concurrent.TimeUnit;
 import org.jboss.logging.Logger;
 
 /**
- * Looks twice a second for cases that waited long enough for their date: a "do not wear" is never
- * held back longer. A thread of its own, since the scheduler's finest step is a second.
+ * Looks twice a second for what waited long enough, for its date or for others: a "do not wear" is
+ * never held back longer. A thread of its own, since the scheduler's finest step is a second.
  */
 @ApplicationScoped
 public class LateBookings {
@@ -23,10 +23,12 @@ public class LateBookings {
   private static final long BETWEEN_MILLIS = 500;
 
   private final RefitCases cases;
+  private final Fits fits;
   private final CountDownLatch stopping = new CountDownLatch(1);
 
-  LateBookings(RefitCases cases) {
+  LateBookings(RefitCases cases, Fits fits) {
     this.cases = cases;
+    this.fits = fits;
   }
 
   void start(@Observes @Priority(LAST) StartupEvent event) {
@@ -42,6 +44,9 @@ public class LateBookings {
       try {
         while (cases.lookAtWaiting(AT_ONCE) == AT_ONCE) {
           LOG.debug("More cases are waiting");
+        }
+        while (fits.lookAtWaiting(AT_ONCE) == AT_ONCE) {
+          LOG.debug("More fits are waiting");
         }
       } catch (RuntimeException e) {
         LOG.warnf("Waiting cases could not be looked at, trying again: %s", e);

@@ -8,6 +8,7 @@ import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -26,6 +27,9 @@ public class RefitCaseRow extends PanacheEntityBase {
 
   @Column(name = "opened_event")
   public UUID openedEvent;
+
+  @Column(name = "opened_at")
+  public Instant openedAt;
 
   @Column(name = "correlation_id")
   public UUID correlationId;
@@ -83,8 +87,35 @@ public class RefitCaseRow extends PanacheEntityBase {
         .list();
   }
 
+  /** All cases of a player that were opened, not locked. */
+  static List<RefitCaseRow> openedOf(UUID player) {
+    return list("player = ?1 and openedEvent is not null", player);
+  }
+
+  /** Open cases of players, not locked. */
+  static List<RefitCaseRow> openOf(Collection<UUID> players) {
+    return list("player in ?1 and outcome is null order by refitCase", players);
+  }
+
+  /** Cases whose wait is over, longest first; locked, and those that others look at left out. */
+  static List<RefitCaseRow> waitedUntil(Instant now, int limit) {
+    List<?> due =
+        getEntityManager()
+            .createNativeQuery(
+                """
+                select refit_case from refit_case where wait_until <= ?1
+                order by wait_until limit ?2 for update skip locked
+                """,
+                UUID.class)
+            .setParameter(1, now)
+            .setParameter(2, limit)
+            .getResultList();
+    return due.stream().map(id -> (RefitCaseRow) findById(id)).toList();
+  }
+
   void opened(RefitOpened opened, ReceivedEvent event, Instant waitUntil) {
     openedEvent = event.id();
+    openedAt = opened.at();
     correlationId = event.correlationId();
     urgency = Urgency.of(opened.urgency()).code();
     why = opened.why();

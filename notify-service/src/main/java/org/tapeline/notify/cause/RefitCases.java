@@ -3,17 +3,22 @@ package org.tapeline.notify.cause;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
-import java.time.Duration;
-import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
-import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.ReceivedEvent;
+import org.tapeline.notify.cause.RefitCase.Booking;
+import org.tapeline.notify.cause.RefitCase.CalledOff;
 import org.tapeline.notify.contact.Contacts;
 import org.tapeline.notify.contact.Guardian;
-import org.tapeline.notify.notice.Notices;
+import org.tapeline.notify.notice.CauseName.Recipient;
+import org.tapeline.notify.notice.CauseTable;
+import org.tapeline.notify.notice.NoticeCovers;
+import org.tapeline.notify.notice.NoticeCovers.Covered;
+import org.tapeline.notify.notice.Urgency;
 
 /**
  * Puts re-fit cases together and tells the guardians whatever is due. A case is looked at whenever
@@ -22,52 +27,62 @@ import org.tapeline.notify.notice.Notices;
  */
 @ApplicationScoped
 public class RefitCases {
-  private final Notices notices;
+  private final NoticeCovers covers;
+  private final CauseTable table;
+  private final Windows windows;
   private final Contacts contacts;
-  private final RefitNoticeWriter writer;
+  private final Telling telling;
   private final Clock clock;
-  private final Duration wait;
 
   RefitCases(
-      Notices notices,
+      NoticeCovers covers,
+      CauseTable table,
+      Windows windows,
       Contacts contacts,
-      RefitNoticeWriter writer,
-      Clock clock,
-      @ConfigProperty(name = "tapeline.refit.wait-for-date") Duration wait) {
-    this.notices = notices;
+      Telling telling,
+      Clock clock) {
+    this.covers = covers;
+    this.table = table;
+    this.windows = windows;
     this.contacts = contacts;
-    this.writer = writer;
+    this.telling = telling;
     this.clock = clock;
-    this.wait = wait;
   }
 
   void on(RefitOpened opened, ReceivedEvent event) {
     RefitCaseRow row = RefitCaseRow.lockedOrNew(opened.refitCase(), opened.player());
-    row.opened(opened, event, clock.instant().plus(wait));
-    look(row);
+    Urgency urgency = Urgency.of(opened.urgency());
+    row.opened(
+        opened,
+        event,
+        clock.instant().plus(windows.of(WhenRefitCaseMovesThenTellGuardian.opened(urgency))));
+    FitRow.lookSoon(opened.player(), clock.instant());
+    look(List.of(row));
   }
 
   void on(RefitBooked booked, ReceivedEvent event) {
     RefitCaseRow row = RefitCaseRow.lockedOrNew(booked.refitCase(), booked.player());
     row.booked(booked, event);
-    look(row);
+    look(List.of(row));
   }
 
   void on(RefitUnbooked unbooked, ReceivedEvent event) {
     RefitCaseRow row = RefitCaseRow.lockedOrNew(unbooked.refitCase(), unbooked.player());
     row.unbooked(event);
-    look(row);
+    look(List.of(row));
   }
 
   void on(RefitClosed closed, ReceivedEvent event) {
     RefitCaseRow row = RefitCaseRow.lockedOrNew(closed.refitCase(), closed.player());
     row.closed(closed, event);
-    look(row);
+    FitRow.lookSoon(closed.player(), clock.instant());
+    look(List.of(row));
+    covers.caseIsOver(row.refitCase);
   }
 
   /** Details of these players or of their guardians changed, in the caller's transaction. */
   public void lookAgain(Collection<UUID> players) {
-    players.stream().sorted().forEach(p -> RefitCaseRow.lockedOpenOf(p).forEach(this::look));
+    look(players.stream().sorted().flatMap(p -> RefitCaseRow.lockedOpenOf(p).stream()).toList());
   }
 
   /**
@@ -77,53 +92,90 @@ public class RefitCases {
    */
   @Transactional
   public int lookAtWaiting(int limit) {
-    List<?> due =
-        RefitCaseRow.getEntityManager()
-            .createNativeQuery(
-                """
-                select refit_case from refit_case where wait_until <= ?1
-                order by wait_until limit ?2 for update skip locked
-                """,
-                UUID.class)
-            .setParameter(1, clock.instant())
-            .setParameter(2, limit)
-            .getResultList();
-    for (Object id : due) {
-      RefitCaseRow row = RefitCaseRow.findById(id);
-      look(row);
-      row.waitUntil = null;
-    }
+    List<RefitCaseRow> due = RefitCaseRow.waitedUntil(clock.instant(), limit);
+    look(due);
+    due.forEach(row -> row.waitUntil = null);
     return due.size();
   }
 
-  private void look(RefitCaseRow row) {
-    RefitCase refitCase = row.view();
-    Instant now = clock.instant();
-    boolean waitIsOver = row.waitUntil == null || !now.isBefore(row.waitUntil);
-    boolean named = contacts.firstName(row.player).isPresent();
-    if (!named && !waitIsOver) {
-      return;
-    }
-    for (Guardian guardian : Guardian.of(row.player)) {
-      String recipient = guardian.guardian.toString();
-      ToldSoFar told = ToldSoFar.of(notices.ofCase(refitCase.id(), recipient));
-      for (Step step : WhenRefitCaseMovesThenTellGuardian.react(refitCase, told, waitIsOver)) {
-        perform(step, refitCase, row.correlationId, guardian);
+  private void look(List<RefitCaseRow> rows) {
+    Set<RefitCaseRow> waiting =
+        telling.tell(rows, row -> row.player, RefitCases::ofChildren, this::ready);
+    for (RefitCaseRow row : rows) {
+      boolean named = contacts.firstName(row.player).isPresent();
+      if (named && !waiting.contains(row) && row.view().booking().isPresent()) {
+        row.waitUntil = null;
       }
-    }
-    if (named && refitCase.booking().isPresent()) {
-      row.waitUntil = null;
     }
   }
 
-  private void perform(Step step, RefitCase refitCase, UUID correlationId, Guardian guardian) {
-    switch (step) {
-      case Step.Tell tell -> writer.tell(tell, refitCase, correlationId, guardian);
-      case Step.CancelUnsent c ->
-          notices.cancelUntried(
-              refitCase.id(),
-              guardian.guardian.toString(),
-              new Cause(refitCase.closing().orElseThrow().event(), correlationId, "overtaken"));
+  private static List<RefitCaseRow> ofChildren(Guardian guardian) {
+    return RefitCaseRow.openOf(guardian.players);
+  }
+
+  private Telling.Ready ready(RefitCaseRow row, Guardian guardian) {
+    boolean waitIsOver = row.waitUntil == null || !clock.instant().isBefore(row.waitUntil);
+    if (!waitIsOver && contacts.firstName(row.player).isEmpty()) {
+      return Telling.Ready.NOTHING;
     }
+    RefitCase refitCase = row.view();
+    List<Covered> covered = covers.ofCase(refitCase.id(), guardian.guardian.toString());
+    ToldSoFar told =
+        ToldSoFar.of(covered.stream().filter(c -> !c.pending()).map(Covered::told).toList());
+    List<Piece> pieces =
+        WhenRefitCaseMovesThenTellGuardian.react(table, refitCase, told, waitIsOver).stream()
+            .filter(Step.Tell.class::isInstance)
+            .map(Step.Tell.class::cast)
+            .filter(tell -> table.tells(tell.cause(), Recipient.GUARDIANS))
+            .map(tell -> piece(tell, row, refitCase, told))
+            .toList();
+    String why = refitCase.closing().isPresent() ? "case-closed" : "overtaken";
+    return telling.unsaid(pieces, covered, guardian, why, newest(row, refitCase));
+  }
+
+  private Piece piece(Step.Tell tell, RefitCaseRow row, RefitCase refitCase, ToldSoFar told) {
+    return new Piece(
+        tell,
+        row.player,
+        Optional.of(refitCase.id()),
+        List.of(tell.about()),
+        row.correlationId,
+        Optional.ofNullable(row.why),
+        Optional.ofNullable(row.team),
+        tell.slot().or(() -> refitCase.calledOff().map(off -> known(off, told))),
+        table.of(tell.cause()).household(),
+        refitCase.booking().isPresent(),
+        row.waitUntil == null ? clock.instant() : row.waitUntil);
+  }
+
+  /** The date that a person was told, which may be an earlier one than the last that was booked. */
+  private static Booking known(CalledOff off, ToldSoFar told) {
+    Booking was = off.was();
+    return told.slot()
+        .filter(slot -> !slot.equals(was.slot()))
+        .map(
+            slot ->
+                new Booking(
+                    was.event(),
+                    was.revision(),
+                    slot.field(),
+                    slot.startsAt(),
+                    slot.startsAt().plusSeconds(1),
+                    was.zone()))
+        .orElse(was);
+  }
+
+  private static Cause newest(RefitCaseRow row, RefitCase refitCase) {
+    UUID event =
+        refitCase
+            .closing()
+            .map(RefitCase.Closing::event)
+            .or(() -> refitCase.calledOff().map(CalledOff::event))
+            .or(() -> refitCase.booking().map(Booking::event))
+            .orElse(row.openedEvent);
+    return new Cause(
+        event == null ? row.refitCase : event,
+        row.correlationId == null ? row.refitCase : row.correlationId,
+        "taken-back");
   }
 }

@@ -1,5 +1,6 @@
 package org.tapeline.notify.cause;
 
+import java.time.Instant;
 import java.util.UUID;
 
 /**
@@ -9,4 +10,10 @@ import java.util.UUID;
  * @param why a code such as {@code fit-failed}
  */
 public record RefitOpened(
-    UUID refitCase, UUID player, String field, String team, String urgency, String why) {}
+    UUID refitCase,
+    UUID player,
+    String field,
+    String team,
+    String urgency,
+    String why,
+    Instant at) {}

@@ -8,6 +8,7 @@ import org.tapeline.notify.channel.Bounces;
 import org.tapeline.notify.contact.Contacts;
 import org.tapeline.notify.contact.GuardianDetails;
 import org.tapeline.notify.contact.PlayerDetails;
+import org.tapeline.notify.notice.NoticeCovers;
 import org.tapeline.notify.notice.NoticeTexts;
 
 /**
@@ -18,14 +19,23 @@ import org.tapeline.notify.notice.NoticeTexts;
 public class WhenPeopleChangeThenLookAgain {
   private final Contacts contacts;
   private final RefitCases cases;
+  private final Fits fits;
   private final NoticeTexts texts;
+  private final NoticeCovers covers;
   private final Bounces bounces;
 
   WhenPeopleChangeThenLookAgain(
-      Contacts contacts, RefitCases cases, NoticeTexts texts, Bounces bounces) {
+      Contacts contacts,
+      RefitCases cases,
+      Fits fits,
+      NoticeTexts texts,
+      NoticeCovers covers,
+      Bounces bounces) {
     this.contacts = contacts;
     this.cases = cases;
+    this.fits = fits;
     this.texts = texts;
+    this.covers = covers;
     this.bounces = bounces;
   }
 
@@ -36,22 +46,28 @@ public class WhenPeopleChangeThenLookAgain {
             PlayerDetails.class,
             (details, event) -> {
               contacts.keep(details);
-              cases.lookAgain(Set.of(details.player()));
+              lookAgain(Set.of(details.player()));
             })
         .on(
             "org.tapeline.sizing.guardian-details.v1",
             GuardianDetails.class,
             (details, event) -> {
               bounces.forget(details.guardian().toString());
-              cases.lookAgain(contacts.keep(details));
+              lookAgain(contacts.keep(details));
             })
         .onErased("people", "org.tapeline.sizing.player-details", this::erasePlayer)
         .onErased("people", "org.tapeline.sizing.guardian-details", this::eraseGuardian);
   }
 
+  private void lookAgain(Set<UUID> players) {
+    cases.lookAgain(players);
+    fits.lookAgain(players);
+  }
+
   private void erasePlayer(String key) {
     UUID player = UUID.fromString(key);
     contacts.erasePlayer(player);
+    covers.forget(player);
     texts.erasePlayer(player);
   }
 

@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.tapeline.journal.Cause;
 import org.tapeline.notify.link.NoticeLinks;
 import org.tapeline.notify.notice.NoticeCommand;
+import org.tapeline.notify.notice.NoticeCovers;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.notice.NoticeRow;
 import org.tapeline.notify.notice.NoticeTextRow;
@@ -32,13 +33,21 @@ class DeliveryQueue {
   private static final int MOST_NEEDLESS = 100;
 
   private final Notices notices;
+  private final NoticeCovers covers;
   private final NoticeTexts texts;
   private final Reach reach;
   private final NoticeLinks links;
   private final Clock clock;
 
-  DeliveryQueue(Notices notices, NoticeTexts texts, Reach reach, NoticeLinks links, Clock clock) {
+  DeliveryQueue(
+      Notices notices,
+      NoticeCovers covers,
+      NoticeTexts texts,
+      Reach reach,
+      NoticeLinks links,
+      Clock clock) {
     this.notices = notices;
+    this.covers = covers;
     this.texts = texts;
     this.reach = reach;
     this.links = links;
@@ -91,7 +100,7 @@ class DeliveryQueue {
     if (reach.turnedOff(row.recipient, NoticeKind.of(row.kind))) {
       return Optional.of("opted-out");
     }
-    return notices.overtaken(row, now) ? Optional.of("overtaken") : Optional.empty();
+    return covers.overtaken(row, now) ? Optional.of("overtaken") : Optional.empty();
   }
 
   private Claim start(NoticeRow row, Channel channel, Instant now) {

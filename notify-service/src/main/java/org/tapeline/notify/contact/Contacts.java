@@ -3,6 +3,7 @@ package org.tapeline.notify.contact;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -41,11 +42,29 @@ public class Contacts {
     }
     player.givenName = details.givenName();
     player.team = details.team();
+    player.field = details.field();
     player.persist();
   }
 
   public Optional<String> firstName(UUID player) {
     return Player.<Player>findByIdOptional(player).map(p -> p.givenName);
+  }
+
+  public Optional<String> team(UUID player) {
+    return Player.<Player>findByIdOptional(player).map(p -> p.team);
+  }
+
+  /** The players a guardian stands for, in a steady order. */
+  public List<UUID> playersOf(UUID guardian) {
+    return Guardian.<Guardian>findByIdOptional(guardian).stream()
+        .flatMap(g -> g.players.stream())
+        .sorted()
+        .toList();
+  }
+
+  /** Where the player is fitted, as far as it is known. */
+  public Optional<String> field(UUID player) {
+    return Player.<Player>findByIdOptional(player).map(p -> p.field);
   }
 
   /** The address as it is now; empty when there is none or the person was erased. */

@@ -15,4 +15,7 @@ public class Player extends PanacheEntityBase {
   public String givenName;
 
   public String team;
+
+  /** Where the player is fitted; {@code null} until it was told. */
+  public String field;
 }

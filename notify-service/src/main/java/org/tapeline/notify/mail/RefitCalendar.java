@@ -3,6 +3,7 @@ package org.tapeline.notify.mail;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.List;
 import java.util.UUID;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.component.VEvent;
@@ -47,6 +48,20 @@ public class RefitCalendar {
 
   /** The file's text, with CRLF and folded lines. */
   public String write(Entry entry) {
+    return write(List.of(entry));
+  }
+
+  /** The same for several re-fits, each an entry of its own. */
+  public String write(List<Entry> entries) {
+    Calendar calendar = new Calendar();
+    calendar.add(new ProdId("-//Tapeline//Notices//EN"));
+    calendar.add(ImmutableVersion.VERSION_2_0);
+    calendar.add(ImmutableMethod.PUBLISH);
+    entries.forEach(entry -> calendar.add(event(entry)));
+    return folded(calendar.toString());
+  }
+
+  private VEvent event(Entry entry) {
     VEvent event = new VEvent(entry.startsAt(), entry.endsAt(), entry.summary());
     event
         .replace(new DtStamp(entry.writtenAt()))
@@ -54,12 +69,7 @@ public class RefitCalendar {
         .add(new Sequence(entry.revision()))
         .add(new Location(entry.place()))
         .add(new Description(entry.description()));
-    Calendar calendar = new Calendar();
-    calendar.add(new ProdId("-//Tapeline//Notices//EN"));
-    calendar.add(ImmutableVersion.VERSION_2_0);
-    calendar.add(ImmutableMethod.PUBLISH);
-    calendar.add(event);
-    return folded(calendar.toString());
+    return event;
   }
 
   /** Folds by octets, as the RFC says (section 3.1); the library folds by characters. */

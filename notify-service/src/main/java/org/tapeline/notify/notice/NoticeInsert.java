@@ -41,6 +41,7 @@ final class NoticeInsert {
             .executeUpdate();
     if (rows == 1) {
       n.causes().forEach(event -> add(db, "notice_cause", "event", n.id(), event));
+      n.covers().forEach(cover -> NoticeCoverRow.of(n, cover).persist());
       n.players().forEach(player -> add(db, "notice_player", "player", n.id(), player));
     }
     return rows == 1;

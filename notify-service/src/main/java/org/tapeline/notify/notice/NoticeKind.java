@@ -16,6 +16,10 @@ public enum NoticeKind {
   REFIT_UNBOOKED,
   /** The case is closed by a passed fit check. */
   FITTED_AGAIN,
+  /** The fit is to be looked at again. */
+  RECHECK_DUE,
+  /** The sign-off ended since a re-check was missed, or the certification ended: not to be worn. */
+  SIGN_OFF_LAPSED,
   /** A depot is asked for helmets or parts. */
   RESTOCK_REQUEST,
   /** The amount of an open restock request changed. */

@@ -11,7 +11,6 @@ import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.HashSet;
-import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 
@@ -89,14 +88,5 @@ public class NoticeRow extends PanacheEntityBase {
   /** The row, locked until the transaction ends; {@code null} when there is none. */
   public static NoticeRow locked(UUID notice) {
     return findById(notice, LockModeType.PESSIMISTIC_WRITE);
-  }
-
-  NoticeOfCase ofCase() {
-    return new NoticeOfCase(
-        NoticeKind.of(kind),
-        state.equals("cancelled"),
-        attempts > 0 || state.equals("acknowledged"),
-        Optional.ofNullable(slotStartsAt),
-        Optional.ofNullable(slotField));
   }
 }

@@ -96,7 +96,9 @@ public class NoticeViews {
     Map<String, Object> parameters = new HashMap<>();
     refitCase.ifPresent(
         id -> {
-          conditions.add("refitCase = :refitCase");
+          conditions.add(
+              "notice in (select c.notice from NoticeCoverRow c where c.refitCase = :refitCase)"
+                  + " or refitCase = :refitCase");
           parameters.put("refitCase", id);
         });
     state.ifPresent(
@@ -105,7 +107,8 @@ public class NoticeViews {
           parameters.put("state", word);
         });
     return NoticeRow.<NoticeRow>find(
-            String.join(" and ", conditions) + " order by raisedAt desc, notice desc", parameters)
+            "(" + String.join(") and (", conditions) + ")" + " order by raisedAt desc, notice desc",
+            parameters)
         .page(0, MOST)
         .stream()
         .map(Line::of)

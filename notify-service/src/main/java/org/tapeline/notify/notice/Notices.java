@@ -1,7 +1,6 @@
 package org.tapeline.notify.notice;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import jakarta.persistence.LockModeType;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -46,8 +45,21 @@ public class Notices {
     return DerivedId.from(about, "notice/" + kind.code() + "/" + recipient);
   }
 
+  /**
+   * The id of the next notice about something: where one was taken back to be told anew, the new
+   * one is another.
+   */
+  public static UUID nextId(NoticeKind kind, UUID about, String recipient) {
+    long before =
+        NoticeRow.count(
+            "about = ?1 and kind = ?2 and recipient = ?3", about, kind.code(), recipient);
+    return before == 0
+        ? idOf(kind, about, recipient)
+        : DerivedId.from(about, "notice/" + kind.code() + "/" + recipient + "/" + before);
+  }
+
   public boolean raisedBefore(NoticeKind kind, UUID about, String recipient) {
-    return NoticeRow.count(
+    return NoticeCoverRow.count(
             "about = ?1 and kind = ?2 and recipient = ?3", about, kind.code(), recipient)
         > 0;
   }
@@ -77,20 +89,6 @@ public class Notices {
     }
   }
 
-  /** Whether a notice that waits means nothing any more. */
-  public boolean overtaken(NoticeRow row, Instant now) {
-    List<NoticeKind> later =
-        NoticeRow.<NoticeRow>list(
-                "refitCase = ?1 and recipient = ?2 and raisedAt > ?3 and state <> 'cancelled'",
-                row.refitCase,
-                row.recipient,
-                row.raisedAt)
-            .stream()
-            .map(newer -> NoticeKind.of(newer.kind))
-            .toList();
-    return row.refitCase != null && Overtaking.overtaken(row.ofCase(), row.raisedAt, later, now);
-  }
-
   /** Decides a command from the journal and records what follows. */
   public Decision decide(UUID notice, NoticeCommand command, Cause cause) {
     NoticeRow row = NoticeRow.locked(notice);
@@ -112,33 +110,6 @@ public class Notices {
       }
     }
     return decision;
-  }
-
-  /** What one person was told of one case, in the order in which it was raised. */
-  public List<NoticeOfCase> ofCase(UUID refitCase, String recipient) {
-    return NoticeRow.<NoticeRow>list(
-            "refitCase = ?1 and recipient = ?2 order by raisedAt, notice", refitCase, recipient)
-        .stream()
-        .map(NoticeRow::ofCase)
-        .toList();
-  }
-
-  /** Cancels what one person was to be told of a case and no try was made to send. */
-  public void cancelUntried(UUID refitCase, String recipient, Cause cause) {
-    List<NoticeRow> untried =
-        NoticeRow.<NoticeRow>find(
-                """
-                refitCase = ?1 and recipient = ?2 and state = 'raised' and attempts = 0
-                and kind <> ?3
-                """,
-                refitCase,
-                recipient,
-                NoticeKind.FITTED_AGAIN.code())
-            .withLock(LockModeType.PESSIMISTIC_WRITE)
-            .list();
-    for (NoticeRow row : untried) {
-      decide(row.notice, new NoticeCommand.Cancel("case-closed", clock.instant()), cause);
-    }
   }
 
   private static void project(NoticeRow row, RecordedEvent recorded) {

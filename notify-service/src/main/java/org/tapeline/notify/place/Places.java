@@ -3,6 +3,7 @@ package org.tapeline.notify.place;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import org.tapeline.journal.Subscription;
 
 /** Names and time zones of places; always in the caller's transaction. */
@@ -26,6 +27,11 @@ public class Places {
   public ZoneId zoneOf(String code) {
     Place place = Place.findById(code);
     return place == null ? ZoneOffset.UTC : ZoneId.of(place.zone);
+  }
+
+  /** The time zone of a place; empty while the place is not known here. */
+  public Optional<ZoneId> knownZoneOf(String code) {
+    return Place.<Place>findByIdOptional(code).map(place -> ZoneId.of(place.zone));
   }
 
   private static void keep(PlaceListed listed) {

@@ -6,6 +6,8 @@ import java.util.OptionalInt;
 import java.util.UUID;
 import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
+import org.tapeline.notify.notice.CauseName;
+import org.tapeline.notify.notice.CauseTable;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.place.Places;
@@ -23,12 +25,15 @@ public class DepotNotices {
   private final Staff staff;
   private final Places places;
   private final Words words;
+  private final CauseTable table;
 
-  DepotNotices(StaffNoticeWriter writer, Staff staff, Places places, Words words) {
+  DepotNotices(
+      StaffNoticeWriter writer, Staff staff, Places places, Words words, CauseTable table) {
     this.writer = writer;
     this.staff = staff;
     this.places = places;
     this.words = words;
+    this.table = table;
   }
 
   public Subscription declareOn(Subscription subscription) {
@@ -50,13 +55,18 @@ public class DepotNotices {
   }
 
   private void tell(NoticeKind kind, RestockRequested requested, ReceivedEvent event) {
+    CauseName cause =
+        kind == NoticeKind.RESTOCK_REQUEST ? CauseName.RESTOCK_ASKED : CauseName.RESTOCK_CHANGED;
+    if (!table.tells(cause, CauseName.Recipient.DEPOT)) {
+      return;
+    }
     UUID about = kind == NoticeKind.RESTOCK_REQUEST ? requested.request() : event.id();
     writer.raise(
         new StaffNoticeWriter.Draft(
             kind,
             about,
             staff.depot(requested.fromPlace().orElse(requested.place())),
-            Urgency.NORMAL,
+            table.of(cause).urgencyIn(Urgency.NORMAL),
             facts(requested),
             "link.restock",
             "/inventory/restock"),

@@ -6,6 +6,9 @@ import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.notify.contact.Contacts;
+import org.tapeline.notify.notice.CauseName;
+import org.tapeline.notify.notice.CauseRule;
+import org.tapeline.notify.notice.CauseTable;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.place.Places;
@@ -22,14 +25,21 @@ public class FitterNotices {
   private final Places places;
   private final Contacts contacts;
   private final Words words;
+  private final CauseTable table;
 
   FitterNotices(
-      StaffNoticeWriter writer, Staff staff, Places places, Contacts contacts, Words words) {
+      StaffNoticeWriter writer,
+      Staff staff,
+      Places places,
+      Contacts contacts,
+      Words words,
+      CauseTable table) {
     this.writer = writer;
     this.staff = staff;
     this.places = places;
     this.contacts = contacts;
     this.words = words;
+    this.table = table;
   }
 
   /**
@@ -43,8 +53,10 @@ public class FitterNotices {
       String why,
       Urgency urgency,
       ReceivedEvent event) {
+    CauseRule rule = table.of(CauseName.REFIT_FOR_FITTERS);
     staff
         .fitters(field)
+        .filter(fitters -> rule.to().contains(CauseName.Recipient.FITTERS))
         .ifPresent(
             fitters ->
                 writer.raise(
@@ -52,7 +64,7 @@ public class FitterNotices {
                         NoticeKind.REFIT_CASE,
                         refitCase,
                         fitters,
-                        urgency,
+                        rule.urgencyIn(urgency),
                         facts(player, field, team, why, urgency),
                         "link.fitters",
                         "/fitting/sideline",

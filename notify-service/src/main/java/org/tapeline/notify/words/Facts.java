@@ -18,6 +18,7 @@ public record Facts(Map<String, String> byName) {
           "why",
           "until",
           "date",
+          "dates",
           "time",
           "ends",
           "place",

@@ -41,6 +41,10 @@ public record Template(
           "refit-changed",
           "refit-unbooked",
           "fitted-again",
+          "do-not-wear-household",
+          "refit-soon-household",
+          "recheck-due",
+          "sign-off-lapsed",
           "restock-request",
           "restock-changed",
           "refit-case");

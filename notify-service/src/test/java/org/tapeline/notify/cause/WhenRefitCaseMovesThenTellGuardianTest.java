@@ -13,12 +13,16 @@ import org.tapeline.notify.cause.RefitCase.Booking;
 import org.tapeline.notify.cause.RefitCase.CalledOff;
 import org.tapeline.notify.cause.RefitCase.Closing;
 import org.tapeline.notify.cause.RefitCase.Opening;
+import org.tapeline.notify.notice.CauseName;
+import org.tapeline.notify.notice.CauseTable;
+import org.tapeline.notify.notice.CauseTableFile;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.notice.NoticeOfCase;
 import org.tapeline.notify.notice.Urgency;
 
 @DisplayName("When a re-fit case moves, then a guardian")
 class WhenRefitCaseMovesThenTellGuardianTest {
+  private static final CauseTable TABLE = CauseTableFile.read();
   private static final UUID CASE = id(1);
   private static final Opening STOP =
       new Opening(id(2), Urgency.DO_NOT_WEAR, "fit-failed", "NORTH", "U10-HAWKS");
@@ -65,12 +69,25 @@ class WhenRefitCaseMovesThenTellGuardianTest {
 
   private static Step.Tell tell(
       NoticeKind kind, UUID about, Urgency urgency, String template, Booking slot, UUID... causes) {
+    CauseName cause =
+        TABLE.rules().stream()
+            .filter(rule -> rule.kind() == kind)
+            .findFirst()
+            .orElseThrow()
+            .cause();
     return new Step.Tell(
-        kind, about, urgency, template, List.of(causes), Optional.ofNullable(slot));
+        cause,
+        kind,
+        about,
+        urgency,
+        template,
+        List.of(causes),
+        Optional.ofNullable(slot),
+        Optional.empty());
   }
 
   private static List<Step> react(RefitCase refitCase, ToldSoFar told, boolean waitIsOver) {
-    return WhenRefitCaseMovesThenTellGuardian.react(refitCase, told, waitIsOver);
+    return WhenRefitCaseMovesThenTellGuardian.react(TABLE, refitCase, told, waitIsOver);
   }
 
   @Test
@@ -207,7 +224,7 @@ class WhenRefitCaseMovesThenTellGuardianTest {
     Step.Tell fittedAgain =
         tell(NoticeKind.FITTED_AGAIN, CASE, Urgency.NORMAL, "fitted-again", null, id(7));
     assertThat(react(refitCase(STOP, SATURDAY, fitted), ToldSoFar.nothing(), WAIT_IS_OVER))
-        .isEmpty();
+        .containsExactly(new Step.CancelUnsent());
     assertThat(react(refitCase(STOP, SATURDAY, fitted), told(SATURDAY), WAIT_IS_OVER))
         .containsExactly(new Step.CancelUnsent(), fittedAgain);
     ToldSoFar unsent = new ToldSoFar(true, false, false, false, Optional.empty());

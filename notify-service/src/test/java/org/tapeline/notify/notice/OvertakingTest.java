@@ -19,10 +19,12 @@ class OvertakingTest {
 
   private static final Instant RAISED = NOW.minusSeconds(3600);
 
+  private static final CauseTable TABLE = CauseTableFile.read();
+
   private static boolean overtaken(NoticeKind kind, Instant slot, NoticeKind... later) {
     NoticeOfCase one =
         new NoticeOfCase(kind, false, true, Optional.ofNullable(slot), Optional.of("NORTH"));
-    return Overtaking.overtaken(one, RAISED, List.of(later), NOW);
+    return Overtaking.overtaken(one, RAISED, List.of(later), NOW, TABLE);
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.tapeline.notify.words;
 
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.List;
 
 /** Facts as a notice of each template gets them: no more, so that a gap shows. */
 public final class SampleFacts {
@@ -22,6 +23,17 @@ public final class SampleFacts {
               .with("time", Moments.time(STARTS, ZONE, phrases.language()))
               .with("ends", Moments.time(STARTS.plusSeconds(1200), ZONE, phrases.language()))
               .with("place", "North Field");
+      case "do-not-wear-household", "refit-soon-household" -> household(phrases);
+      case "recheck-due" ->
+          guardian(phrases)
+              .with(
+                  "dates",
+                  phrases.of(
+                      "recheck.date",
+                      Facts.none()
+                          .with("date", Moments.date(STARTS, ZONE, phrases.language()))
+                          .with("player", "Mia")));
+      case "sign-off-lapsed" -> guardian(phrases);
       case "do-not-wear-undated", "refit-soon-undated", "fitted-again" -> guardian(phrases);
       case "restock-request", "restock-changed" ->
           Facts.none()
@@ -33,6 +45,23 @@ public final class SampleFacts {
       case "refit-case" -> guardian(phrases).with("place", "North Field");
       default -> throw new IllegalArgumentException(template);
     };
+  }
+
+  private static Facts household(Phrases phrases) {
+    Facts mia = Facts.none().with("player", "Mia");
+    Facts leo = Facts.none().with("player", "Leo");
+    String dated =
+        phrases.of(
+            "household.date",
+            Facts.none()
+                .with("date", Moments.date(STARTS, ZONE, phrases.language()))
+                .with("place", "North Field")
+                .with("time", "Mia " + Moments.time(STARTS, ZONE, phrases.language())));
+    return Facts.none()
+        .with("player", NameList.and(List.of("Mia", "Leo"), phrases.language()))
+        .with("team", NameList.or(List.of("U10 Hawks", "U8 Bears"), phrases.language()))
+        .with("why", phrases.why("fit-failed", mia) + " " + phrases.why("damage", leo))
+        .with("dates", dated + " " + phrases.of("household.undated", leo));
   }
 
   private static Facts guardian(Phrases phrases) {
