@@ -13,9 +13,11 @@ import org.tapeline.notify.notice.NoticeMovedOn;
 import org.tapeline.notify.notice.NoticeRaised;
 import org.tapeline.notify.notice.NoticeSent;
 import org.tapeline.notify.notice.NoticeUndeliverable;
+import org.tapeline.notify.optout.OptedIn;
 import org.tapeline.notify.optout.OptedOut;
 import org.tapeline.notify.place.Places;
 import org.tapeline.notify.staff.DepotNotices;
+import org.tapeline.notify.wish.WishesSet;
 
 /** What the service says, and what it listens to. */
 @Singleton
@@ -31,7 +33,9 @@ public class Wiring {
         .with("notice-undeliverable", 1, NoticeUndeliverable.class)
         .with("notice-acknowledged", 1, NoticeAcknowledged.class)
         .with("notice-cancelled", 1, NoticeCancelled.class)
-        .with("opted-out", 1, OptedOut.class);
+        .with("opted-out", 1, OptedOut.class)
+        .with("opted-in", 1, OptedIn.class)
+        .with("wishes-set", 1, WishesSet.class);
   }
 
   @Produces

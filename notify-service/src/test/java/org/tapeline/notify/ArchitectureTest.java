@@ -14,7 +14,9 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.regex.Pattern;
 import org.tapeline.notify.notice.NoticeEvent;
+import org.tapeline.notify.optout.OptedIn;
 import org.tapeline.notify.optout.OptedOut;
+import org.tapeline.notify.wish.WishesSet;
 
 @AnalyzeClasses(
     packages = "org.tapeline.notify",
@@ -41,7 +43,8 @@ class ArchitectureTest {
   private static final String OTHER_CORE =
       "org\\.tapeline\\.notify\\.(link\\.LinkKey"
           + "|channel\\.(BackOff|SendOutcome.*|ChannelPlan|ChannelPolicy|ChannelPolicy\\$.*)"
-          + "|text\\.(Gsm|Signatures|MessageKey|GatewayAnswers)|optout\\.OptedOut"
+          + "|text\\.(Gsm|Signatures|MessageKey|GatewayAnswers)|optout\\.Opted(Out|In)"
+          + "|wish\\.(QuietHours|Wish|Wish\\$.*|WishesSet|WishForm)"
           + "|staff\\.WhenRestockRequestedThenTellDepot)";
 
   @ArchTest
@@ -81,7 +84,12 @@ class ArchitectureTest {
       classes()
           .that()
           .areRecords()
-          .and(DescribedPredicate.or(assignableTo(NoticeEvent.class), assignableTo(OptedOut.class)))
+          .and(
+              DescribedPredicate.or(
+                  assignableTo(NoticeEvent.class),
+                  assignableTo(OptedOut.class),
+                  assignableTo(OptedIn.class),
+                  assignableTo(WishesSet.class)))
           .should(haveNoComponentLike(PERSONAL));
 
   @ArchTest

@@ -2,6 +2,7 @@ package org.tapeline.notify.cause;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +13,12 @@ import org.tapeline.notify.notice.NoticeKind;
  * within the window becomes one notice. Nothing waits when no other child can have any.
  */
 public final class Household {
+  private static final Comparator<Piece> BY_DATE =
+      Comparator.comparing(
+              (Piece piece) ->
+                  piece.tell().slot().map(RefitCase.Booking::startsAt).orElse(Instant.MAX))
+          .thenComparing(Piece::player);
+
   private Household() {}
 
   /**
@@ -31,7 +38,7 @@ public final class Household {
     }
     together.values().stream()
         .filter(pieces -> goes(pieces, children, now))
-        .forEach(pieces -> notices.add(List.copyOf(pieces)));
+        .forEach(pieces -> notices.add(pieces.stream().sorted(BY_DATE).toList()));
     return notices;
   }
 

@@ -10,6 +10,7 @@ import org.tapeline.notify.contact.GuardianDetails;
 import org.tapeline.notify.contact.PlayerDetails;
 import org.tapeline.notify.notice.NoticeCovers;
 import org.tapeline.notify.notice.NoticeTexts;
+import org.tapeline.notify.wish.WishDesk;
 
 /**
  * A case may be heard of before its people are, since they come on another topic: what was missing
@@ -23,6 +24,7 @@ public class WhenPeopleChangeThenLookAgain {
   private final NoticeTexts texts;
   private final NoticeCovers covers;
   private final Bounces bounces;
+  private final WishDesk wishes;
 
   WhenPeopleChangeThenLookAgain(
       Contacts contacts,
@@ -30,13 +32,15 @@ public class WhenPeopleChangeThenLookAgain {
       Fits fits,
       NoticeTexts texts,
       NoticeCovers covers,
-      Bounces bounces) {
+      Bounces bounces,
+      WishDesk wishes) {
     this.contacts = contacts;
     this.cases = cases;
     this.fits = fits;
     this.texts = texts;
     this.covers = covers;
     this.bounces = bounces;
+    this.wishes = wishes;
   }
 
   public Subscription declareOn(Subscription subscription) {
@@ -75,5 +79,6 @@ public class WhenPeopleChangeThenLookAgain {
     contacts.eraseGuardian(UUID.fromString(key));
     texts.eraseRecipient(key);
     bounces.forget(key);
+    wishes.forget(key);
   }
 }

@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 public class Bounces {
 
   /** Channels whose last answer for this recipient was a hard bounce. */
-  Set<String> of(String recipient) {
+  public Set<String> of(String recipient) {
     return BounceRow.<BounceRow>list("recipient", recipient).stream()
         .map(row -> row.channel)
         .collect(Collectors.toUnmodifiableSet());

@@ -17,6 +17,7 @@ import org.tapeline.notify.notice.NoticeTextRow;
 import org.tapeline.notify.notice.NoticeTexts;
 import org.tapeline.notify.notice.NoticeTryRow;
 import org.tapeline.notify.notice.Notices;
+import org.tapeline.notify.notice.Urgency;
 
 /**
  * The due notices as a queue for senders in any number of threads and processes.
@@ -56,7 +57,8 @@ class DeliveryQueue {
 
   /**
    * Takes the most urgent notice that is due on a channel; empty when none is. One that was
-   * overtaken, or turned off, while it waited is cancelled on the way.
+   * overtaken, or turned off, while it waited is cancelled on the way; one that is due in the
+   * person's quiet hours waits for their end.
    */
   @Transactional
   Optional<Claim> claim(Channel channel) {
@@ -66,14 +68,22 @@ class DeliveryQueue {
       if (due.isEmpty()) {
         return Optional.empty();
       }
-      Optional<String> needless = needless(due.get(), now);
-      if (needless.isEmpty()) {
-        return Optional.of(start(due.get(), channel, now));
+      NoticeRow row = due.get();
+      Optional<String> needless = needless(row, now);
+      Optional<Instant> quiet =
+          needless.isPresent()
+              ? Optional.empty()
+              : reach.quietUntil(row.recipient, Urgency.of(row.urgency), now);
+      if (needless.isPresent()) {
+        notices.decide(
+            row.notice,
+            new NoticeCommand.Cancel(needless.get(), now),
+            new Cause(row.raisedEvent, row.correlationId, "needless"));
+      } else if (quiet.isPresent()) {
+        hold(row, quiet.get());
+      } else {
+        return Optional.of(start(row, channel, now));
       }
-      notices.decide(
-          due.get().notice,
-          new NoticeCommand.Cancel(needless.get(), now),
-          new Cause(due.get().raisedEvent, due.get().correlationId, "needless"));
     }
     return Optional.empty();
   }
@@ -101,6 +111,12 @@ class DeliveryQueue {
       return Optional.of("opted-out");
     }
     return covers.overtaken(row, now) ? Optional.of("overtaken") : Optional.empty();
+  }
+
+  /** The channel's patience begins when it may be tried. */
+  private static void hold(NoticeRow row, Instant until) {
+    row.nextTryAt = until;
+    row.channelSince = until;
   }
 
   private Claim start(NoticeRow row, Channel channel, Instant now) {

@@ -2,6 +2,7 @@ package org.tapeline.notify.channel;
 
 import io.quarkus.arc.All;
 import jakarta.enterprise.context.ApplicationScoped;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -45,6 +46,11 @@ public class Reach implements Ways {
   /** Whether the person turned such news off; never true of what is about safety. */
   boolean turnedOff(String recipient, NoticeKind kind) {
     return kind.mayBeTurnedOff() && optOuts.has(recipient);
+  }
+
+  /** Until when the person is not to be written to; never what says "do not wear". */
+  Optional<Instant> quietUntil(String recipient, Urgency urgency, Instant now) {
+    return urgency == Urgency.DO_NOT_WEAR ? Optional.empty() : wishes.quietUntil(recipient, now);
   }
 
   /**

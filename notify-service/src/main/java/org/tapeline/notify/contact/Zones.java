@@ -2,6 +2,7 @@ package org.tapeline.notify.contact;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.tapeline.notify.place.Places;
@@ -34,5 +35,10 @@ public class Zones {
         .flatMap(field -> places.knownZoneOf(field).stream())
         .findFirst()
         .orElse(association);
+  }
+
+  /** Those of all fields and depots. */
+  public List<ZoneId> ofFields() {
+    return places.zones();
   }
 }

@@ -22,6 +22,7 @@ public class NoticeLinks {
 
   private final LinkKey key;
   private final SignedTokens turnOffs;
+  private final SignedTokens contacts;
   private final Duration validFor;
   private final String publicUrl;
   private final Clock clock;
@@ -34,6 +35,7 @@ public class NoticeLinks {
     byte[] bytes = SignedTokens.key(secret, () -> LOG.warn(UNSET));
     this.key = new LinkKey(bytes);
     this.turnOffs = new SignedTokens(bytes, "tapeline turn off news");
+    this.contacts = new SignedTokens(bytes, "tapeline contact page");
     this.validFor = validFor;
     this.publicUrl = publicUrl.replaceAll("/+$", "");
     this.clock = clock;
@@ -82,6 +84,40 @@ public class NoticeLinks {
         .open(token)
         .filter(content -> content.length == 2 * 16)
         .map(ByteBuffer::wrap)
+        .map(
+            read ->
+                new TurnOff(
+                    new UUID(read.getLong(), read.getLong()),
+                    new UUID(read.getLong(), read.getLong())));
+  }
+
+  /**
+   * The absolute address where a guardian says how and when to be written to, good from now on for
+   * {@link #validFor}. Empty for staff.
+   */
+  public Optional<String> contact(String recipient, UUID notice) {
+    if (!recipient.matches(GUARDIAN)) {
+      return Optional.empty();
+    }
+    UUID guardian = UUID.fromString(recipient);
+    byte[] content =
+        ByteBuffer.allocate(2 * 16 + 8)
+            .putLong(guardian.getMostSignificantBits())
+            .putLong(guardian.getLeastSignificantBits())
+            .putLong(notice.getMostSignificantBits())
+            .putLong(notice.getLeastSignificantBits())
+            .putLong(clock.instant().plus(validFor).getEpochSecond())
+            .array();
+    return Optional.of(publicUrl + "/notify/c/" + contacts.seal(content));
+  }
+
+  /** Whose contact page a token of {@link #contact} opens now, and in which notice it stood. */
+  public Optional<TurnOff> openContact(String token) {
+    return contacts
+        .open(token)
+        .filter(content -> content.length == 2 * 16 + 8)
+        .map(ByteBuffer::wrap)
+        .filter(read -> clock.instant().getEpochSecond() < read.getLong(2 * 16))
         .map(
             read ->
                 new TurnOff(

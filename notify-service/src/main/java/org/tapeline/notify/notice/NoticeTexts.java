@@ -24,12 +24,13 @@ public class NoticeTexts {
     Letter letter = notice.letter();
     String turnOff =
         links.turnOff(notice.kind().mayBeTurnedOff(), notice.recipient(), notice.id()).orElse("");
+    String contact = links.contact(notice.recipient(), notice.id()).orElse("");
     NoticeTextRow row = new NoticeTextRow();
     row.notice = notice.id();
     row.subject = letter.subject();
     row.letter = write(letter);
-    row.plain = layout.plain(letter, turnOff);
-    row.html = layout.html(letter, turnOff);
+    row.plain = layout.plain(letter, turnOff, contact);
+    row.html = layout.html(letter, turnOff, contact);
     row.calendar = notice.calendar().orElse(null);
     row.persist();
   }

@@ -89,6 +89,17 @@ public class Notices {
     }
   }
 
+  /**
+   * What waits for a person and was not tried yet is due at once: something that held it changed.
+   */
+  public void tryNow(String recipient) {
+    NoticeRow.update(
+        "nextTryAt = ?1 where recipient = ?2 and state = 'raised' and attempts = 0",
+        clock.instant(),
+        recipient);
+    transactions.afterCommit(bell::ring);
+  }
+
   /** Decides a command from the journal and records what follows. */
   public Decision decide(UUID notice, NoticeCommand command, Cause cause) {
     NoticeRow row = NoticeRow.locked(notice);

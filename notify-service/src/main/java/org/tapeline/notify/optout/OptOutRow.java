@@ -15,4 +15,7 @@ public class OptOutRow extends PanacheEntityBase {
   public long version;
   public UUID notice;
   public Instant at;
+
+  /** False when it was turned on again. */
+  public boolean off = true;
 }

@@ -3,6 +3,7 @@ package org.tapeline.notify.place;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import org.tapeline.journal.Subscription;
 
@@ -32,6 +33,11 @@ public class Places {
   /** The time zone of a place; empty while the place is not known here. */
   public Optional<ZoneId> knownZoneOf(String code) {
     return Place.<Place>findByIdOptional(code).map(place -> ZoneId.of(place.zone));
+  }
+
+  /** The time zones of all places, each once. */
+  public List<ZoneId> zones() {
+    return Place.<Place>listAll().stream().map(p -> ZoneId.of(p.zone)).distinct().toList();
   }
 
   private static void keep(PlaceListed listed) {

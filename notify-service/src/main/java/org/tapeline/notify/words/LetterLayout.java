@@ -19,15 +19,18 @@ public class LetterLayout {
 
   /**
    * @param turnOff where such news can be turned off; empty for what cannot
+   * @param contact where the reader says how and when to be written to; empty for staff
    */
-  public String plain(Letter letter, String turnOff) {
-    return Templates.plain(letter, phrases(letter), why(letter, turnOff), expires(letter), turnOff)
+  public String plain(Letter letter, String turnOff, String contact) {
+    return Templates.plain(
+            letter, phrases(letter), why(letter, turnOff), expires(letter), turnOff, contact)
         .render();
   }
 
   /** As {@link #plain}. */
-  public String html(Letter letter, String turnOff) {
-    return Templates.html(letter, phrases(letter), why(letter, turnOff), expires(letter), turnOff)
+  public String html(Letter letter, String turnOff, String contact) {
+    return Templates.html(
+            letter, phrases(letter), why(letter, turnOff), expires(letter), turnOff, contact)
         .render();
   }
 
@@ -52,9 +55,9 @@ public class LetterLayout {
     private Templates() {}
 
     static native TemplateInstance plain(
-        Letter letter, Phrases phrases, String why, String expires, String turnOff);
+        Letter letter, Phrases phrases, String why, String expires, String turnOff, String contact);
 
     static native TemplateInstance html(
-        Letter letter, Phrases phrases, String why, String expires, String turnOff);
+        Letter letter, Phrases phrases, String why, String expires, String turnOff, String contact);
   }
 }

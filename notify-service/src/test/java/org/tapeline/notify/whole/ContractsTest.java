@@ -27,7 +27,9 @@ import org.tapeline.notify.notice.NoticeSent;
 import org.tapeline.notify.notice.NoticeUndeliverable;
 import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.notice.WhyUndeliverable;
+import org.tapeline.notify.optout.OptedIn;
 import org.tapeline.notify.optout.OptedOut;
+import org.tapeline.notify.wish.WishesSet;
 import org.tapeline.testkit.EventContracts;
 import org.tapeline.testkit.TestServers;
 
@@ -70,6 +72,12 @@ class ContractsTest {
     fits(new NoticeMovedOn(ID, ID.toString(), "mail", "text", "address-refused", NOW));
     fits(new NoticeMovedOn(ID, ID.toString(), "text", "mail", "not-delivered", NOW));
     fits(new OptedOut(ID, "mail", ID, NOW));
+    fits(new OptedIn(ID, "guardian", NOW));
+    fits(new OptedIn(ID, "staff", NOW));
+    fits(new WishesSet(ID, List.of(), null, null, null, "staff", NOW));
+    fits(
+        new WishesSet(
+            ID, List.of("text", "mail"), "21:30", "07:00", "America/Denver", "guardian", NOW));
   }
 
   private static NoticeRaised raised(NoticeKind kind, Urgency urgency, UUID refitCase) {

@@ -9,8 +9,20 @@ import org.tapeline.journal.quarkus.http.Problem;
  * @param accepted rows that changed something
  * @param unchanged rows that said what was known
  * @param rejected rows that were left out
+ * @param notes what is worth knowing of rows that are good
  */
-public record ImportAnswer(int accepted, int unchanged, int rejected, List<RowError> errors) {
+public record ImportAnswer(
+    int accepted, int unchanged, int rejected, List<RowError> errors, List<RowError> notes) {
+
+  public ImportAnswer {
+    errors = List.copyOf(errors);
+    // Answers that were kept before there were notes have none.
+    notes = notes == null ? List.of() : List.copyOf(notes);
+  }
+
+  public ImportAnswer(int accepted, int unchanged, int rejected, List<RowError> errors) {
+    this(accepted, unchanged, rejected, errors, List.of());
+  }
 
   /** What is wrong with a row, and where. */
   public record RowError(long row, String column, String value, String message) {
@@ -22,7 +34,11 @@ public record ImportAnswer(int accepted, int unchanged, int rejected, List<RowEr
   /** For keeping: what stood in a file of people must not outlive their erasure. */
   public ImportAnswer withoutValues() {
     return new ImportAnswer(
-        accepted, unchanged, rejected, errors.stream().map(RowError::withoutValue).toList());
+        accepted,
+        unchanged,
+        rejected,
+        errors.stream().map(RowError::withoutValue).toList(),
+        notes.stream().map(RowError::withoutValue).toList());
   }
 
   /** Whether good rows are kept when others are bad. */

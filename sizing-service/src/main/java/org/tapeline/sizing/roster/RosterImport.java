@@ -42,13 +42,14 @@ public class RosterImport {
   /** In the caller's transaction. */
   public ImportAnswer run(String csv, ImportAnswer.Mode mode, Cause cause) {
     List<RowError> errors = new ArrayList<>();
+    List<RowError> notes = new ArrayList<>();
     List<RosterLine> good = new ArrayList<>();
     List<Row> rows = CsvFile.read(csv, RosterLine.COLUMNS).rows();
     Set<String> numbers = new HashSet<>();
     LocalDate today = LocalDate.now(clock);
     for (Row row : rows) {
       int before = errors.size();
-      RosterLine line = RosterLine.of(row, today, region, errors);
+      RosterLine line = RosterLine.of(row, today, region, errors, notes);
       if (!numbers.add(line.number())) {
         errors.add(row.error("player_number", "Stands twice in the file."));
       }
@@ -57,10 +58,10 @@ public class RosterImport {
       }
     }
     if (!errors.isEmpty() && mode == ImportAnswer.Mode.ALL_OR_NONE) {
-      return new ImportAnswer(0, 0, rows.size(), errors);
+      return new ImportAnswer(0, 0, rows.size(), errors, notes);
     }
     int changed = keepAll(good, cause);
-    return new ImportAnswer(changed, good.size() - changed, rows.size() - good.size(), errors);
+    return new ImportAnswer(changed, good.size() - changed, rows.size() - good.size(), errors, notes);
   }
 
   private int keepAll(List<RosterLine> lines, Cause cause) {

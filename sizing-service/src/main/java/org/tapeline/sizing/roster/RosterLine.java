@@ -1,13 +1,10 @@
 package org.tapeline.sizing.roster;
 
-import com.google.i18n.phonenumbers.NumberParseException;
-import com.google.i18n.phonenumbers.PhoneNumberUtil;
-import com.google.i18n.phonenumbers.PhoneNumberUtil.PhoneNumberFormat;
-import com.google.i18n.phonenumbers.Phonenumber.PhoneNumber;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.tapeline.sizing.csv.CsvFile.Row;
 import org.tapeline.sizing.csv.ImportAnswer.RowError;
@@ -36,9 +33,14 @@ record RosterLine(
    */
   record GuardianLine(String name, String email, String phone, String language) {}
 
-  /** Adds what is wrong to the errors; the line is only usable when nothing was added. */
-  static RosterLine of(Row row, LocalDate today, String region, List<RowError> errors) {
-    Check check = new Check(row, errors);
+  /**
+   * Adds what is wrong to the errors; the line is only usable when nothing was added.
+   *
+   * @param notes what is worth knowing of a good line
+   */
+  static RosterLine of(
+      Row row, LocalDate today, String region, List<RowError> errors, List<RowError> notes) {
+    Check check = new Check(row, errors, notes);
     return new RosterLine(
         check.code("player_number", "[A-Z0-9-]{2,20}"),
         check.text("given_name"),
@@ -50,7 +52,7 @@ record RosterLine(
         check.guardians(region));
   }
 
-  private record Check(Row row, List<RowError> errors) {
+  private record Check(Row row, List<RowError> errors, List<RowError> notes) {
 
     void wrong(String column, String message) {
       errors.add(row.error(column, message));
@@ -126,17 +128,21 @@ record RosterLine(
       if (text.isEmpty()) {
         return null;
       }
-      PhoneNumberUtil phones = PhoneNumberUtil.getInstance();
-      try {
-        PhoneNumber number = phones.parse(text, region);
-        if (phones.isPossibleNumber(number)) {
-          return phones.format(number, PhoneNumberFormat.E164);
-        }
-      } catch (NumberParseException e) {
-        // Said below, like every number that cannot be one.
+      Optional<PhoneText.Number> number = PhoneText.read(text, region);
+      if (number.isEmpty()) {
+        wrong(
+            prefix + "phone",
+            "Not a telephone number that exists. Write it with the area code; from abroad with +"
+                + " and the country code.");
+        return null;
       }
-      wrong(prefix + "phone", "Not a telephone number. Write it with the area code.");
-      return null;
+      if (!number.get().takesTexts()) {
+        notes.add(
+            row.error(
+                prefix + "phone",
+                "Taken, but not a mobile phone: text messages will not reach it."));
+      }
+      return number.get().e164();
     }
   }
 }

@@ -19,6 +19,24 @@ import org.tapeline.sizing.roster.RosterLine.GuardianLine;
 class RosterLineTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 8, 1);
   private final List<RowError> errors = new ArrayList<>();
+  private final List<RowError> notes = new ArrayList<>();
+
+  @Test
+  @DisplayName("says of a telephone number that is no mobile phone's that texts do not reach it")
+  void landLine() {
+    RosterLine line =
+        read("guardian_phone", "(800) 234-5678", "guardian2_name", "Ben", "guardian2_phone",
+            "+44 20 7946 0018");
+    assertThat(errors).isEmpty();
+    assertThat(line.guardians())
+        .extracting(GuardianLine::phone)
+        .containsExactly("+18002345678", "+442079460018");
+    assertThat(notes)
+        .extracting(RowError::column)
+        .containsExactly("guardian_phone", "guardian2_phone");
+    assertThat(notes.getFirst().message()).contains("not a mobile phone");
+    assertThat(notes.getFirst().row()).isEqualTo(7);
+  }
 
   @Test
   @DisplayName("gives the player with up to two guardians")
@@ -69,6 +87,7 @@ class RosterLineTest {
         "guardian_email, bea.example.org, Not an e-mail address",
         "guardian_email, bea@example, Not an e-mail address",
         "guardian_phone, 12, Not a telephone number",
+        "guardian_phone, 123-456-7890, Not a telephone number",
         "guardian_language, fr, Either en or es",
         "guardian_name, ^^, needs a name",
         "guardian2_email, ben@example.org, needs a name",
@@ -107,6 +126,6 @@ class RosterLineTest {
     for (int i = 0; i < changes.length; i += 2) {
       values.put(changes[i], changes[i + 1]);
     }
-    return RosterLine.of(new Row(7, values), TODAY, "US", errors);
+    return RosterLine.of(new Row(7, values), TODAY, "US", errors, notes);
   }
 }
