@@ -71,9 +71,15 @@ public class FitRow extends PanacheEntityBase {
     return due.stream().map(id -> (FitRow) findById(id)).toList();
   }
 
-  /** Something else changed what is to be said of the player's fit. */
+  /** Something else changed what is to be said of the player's fit, if there is anything to say. */
   static void lookSoon(UUID player, Instant now) {
-    update("waitUntil = ?1 where player = ?2", now, player);
+    update(
+        """
+        waitUntil = ?1 where player = ?2 and (state = 'lapsed'
+        or exists (select 1 from RecheckRow r where r.player = ?2))
+        """,
+        now,
+        player);
   }
 
   /** An older word that comes after a newer one changes nothing. */

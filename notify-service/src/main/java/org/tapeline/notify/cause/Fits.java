@@ -18,7 +18,6 @@ import org.tapeline.notify.cause.FitWords.RecheckDue;
 import org.tapeline.notify.cause.FitWords.SignOffLapsed;
 import org.tapeline.notify.cause.FitWords.SignOffWithdrawn;
 import org.tapeline.notify.cause.FitWords.SignedOff;
-import org.tapeline.notify.contact.Contacts;
 import org.tapeline.notify.contact.Guardian;
 import org.tapeline.notify.notice.CauseName;
 import org.tapeline.notify.notice.CauseName.Recipient;
@@ -33,21 +32,13 @@ public class Fits {
   private final NoticeCovers covers;
   private final CauseTable table;
   private final Windows windows;
-  private final Contacts contacts;
   private final Telling telling;
   private final Clock clock;
 
-  Fits(
-      NoticeCovers covers,
-      CauseTable table,
-      Windows windows,
-      Contacts contacts,
-      Telling telling,
-      Clock clock) {
+  Fits(NoticeCovers covers, CauseTable table, Windows windows, Telling telling, Clock clock) {
     this.covers = covers;
     this.table = table;
     this.windows = windows;
-    this.contacts = contacts;
     this.telling = telling;
     this.clock = clock;
   }
@@ -82,7 +73,8 @@ public class Fits {
 
   private void on(SignedOff signedOff, ReceivedEvent event) {
     FitRow row = FitRow.lockedOrNew(signedOff.player());
-    if (row.says(Fit.State.SIGNED_OFF, "", signedOff.at(), event)) {
+    boolean quiet = nothingToSay(row);
+    if (row.says(Fit.State.SIGNED_OFF, "", signedOff.at(), event) && !quiet) {
       RecheckRow.delete("player = ?1 and dueAt < ?2", row.player, signedOff.at());
       look(List.of(row));
       covers.fitIsNew(row.player, RecheckRow.of(row.player).stream().map(r -> r.event).toList());
@@ -91,10 +83,17 @@ public class Fits {
 
   private void ended(UUID player, Fit.State state, String why, Instant at, ReceivedEvent event) {
     FitRow row = FitRow.lockedOrNew(player);
-    if (row.says(state, why, at, event)) {
+    boolean quiet = nothingToSay(row) && state != Fit.State.LAPSED;
+    if (row.says(state, why, at, event) && !quiet) {
       row.waitUntil = clock.instant().plus(windows.of(CauseName.SIGN_OFF_LAPSED));
       look(List.of(row));
     }
+  }
+
+  /** Of most players there is nothing: a hold that withdraws thousands need not look at each. */
+  private static boolean nothingToSay(FitRow row) {
+    return row.word().filter(word -> word.state() == Fit.State.LAPSED).isEmpty()
+        && RecheckRow.of(row.player).isEmpty();
   }
 
   /** Details of these players or of their guardians changed, in the caller's transaction. */
@@ -119,7 +118,7 @@ public class Fits {
     Set<FitRow> waiting =
         telling.tell(rows, row -> row.player, g -> FitRow.ofAll(g.players), this::ready);
     for (FitRow row : rows) {
-      if (!waiting.contains(row) && contacts.firstName(row.player).isPresent()) {
+      if (row.waitUntil != null && !waiting.contains(row) && !Guardian.of(row.player).isEmpty()) {
         row.waitUntil = null;
       }
     }

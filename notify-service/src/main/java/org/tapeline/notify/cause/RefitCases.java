@@ -102,11 +102,17 @@ public class RefitCases {
     Set<RefitCaseRow> waiting =
         telling.tell(rows, row -> row.player, RefitCases::ofChildren, this::ready);
     for (RefitCaseRow row : rows) {
-      boolean named = contacts.firstName(row.player).isPresent();
-      if (named && !waiting.contains(row) && row.view().booking().isPresent()) {
+      if (row.waitUntil != null && !waiting.contains(row) && complete(row)) {
         row.waitUntil = null;
       }
     }
+  }
+
+  /** Whether there is nothing left to wait for: the date, the name and a guardian are known. */
+  private boolean complete(RefitCaseRow row) {
+    return row.view().booking().isPresent()
+        && contacts.firstName(row.player).isPresent()
+        && !Guardian.of(row.player).isEmpty();
   }
 
   private static List<RefitCaseRow> ofChildren(Guardian guardian) {

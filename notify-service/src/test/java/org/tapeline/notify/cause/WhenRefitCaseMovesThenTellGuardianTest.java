@@ -236,6 +236,25 @@ class WhenRefitCaseMovesThenTellGuardianTest {
   }
 
   @Test
+  @DisplayName("who heard the date alone, since the first notice was taken back, hears of the case")
+  void dateWithoutCase() {
+    ToldSoFar dateOnly =
+        ToldSoFar.of(
+            List.of(
+                new NoticeOfCase(
+                    NoticeKind.REFIT_DATE,
+                    false,
+                    true,
+                    Optional.of(SATURDAY.startsAt()),
+                    Optional.of("NORTH"))));
+    assertThat(react(refitCase(STOP, SATURDAY, null), dateOnly, WAIT_IS_OVER))
+        .singleElement()
+        .isInstanceOfSatisfying(
+            Step.Tell.class,
+            tell -> assertThat(tell.kind()).isEqualTo(NoticeKind.DO_NOT_WEAR_REFIT));
+  }
+
+  @Test
   @DisplayName("of a case that was cancelled gets no more of what was not sent")
   void cancelled() {
     Closing cancelled = new Closing(id(7), false);

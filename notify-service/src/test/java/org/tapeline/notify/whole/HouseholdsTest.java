@@ -75,8 +75,8 @@ class HouseholdsTest {
     ReceivedMail mail = mails(1).getFirst();
     assertThat(mail.subject()).isEqualTo("No usar: los cascos de Mia e Ivo");
     assertThat(mail.plain())
-        .containsOnlyOnce("sábado 15 de septiembre")
-        .contains("Mia 9:00 a. m., Ivo 9:20 a. m.");
+        .containsOnlyOnce("ábado 15 de septiembre")
+        .contains(": Mia 9:00 a. m., Ivo 9:20 a. m., en ");
     assertThat(mail.calendar().getComponents("VEVENT")).hasSize(2);
     JsonPath notices = notices(mia);
     assertThat(notices.getList("notices.notice"))

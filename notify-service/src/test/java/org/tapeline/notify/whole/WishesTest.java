@@ -9,6 +9,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -30,6 +31,7 @@ import org.tapeline.testkit.TestServers;
 @DisplayName("How and when a guardian is written to, with real servers")
 class WishesTest {
   private static final String SATURDAY = "2035-09-15T15:00:00Z";
+  private static final String SUNDAY = "2035-09-16T15:00:00Z";
   private static final Duration SOON = Duration.ofSeconds(30);
   private static final ZoneId ZONE = ZoneId.of("America/Chicago");
 
@@ -82,10 +84,37 @@ class WishesTest {
     await().atMost(SOON).until(() -> states(stop).equals(List.of("sent")));
     assertThat(subjects()).singleElement().asString().startsWith("Do not wear: Mia's");
     assertThat(states(soon)).containsExactly("raised");
+    publish(soon.booked(3, SUNDAY));
+    await().atMost(SOON).until(() -> states(soon).equals(List.of("raised", "cancelled")));
 
     save(manager(), contact, "", "").then().statusCode(303);
-    await().atMost(SOON).until(() -> states(soon).equals(List.of("sent")));
-    assertThat(subjects()).hasSize(2);
+    await().atMost(SOON).until(() -> states(soon).contains("sent"));
+    assertThat(subjects()).hasSize(2).last().asString().contains("Sunday, September 16");
+  }
+
+  @Test
+  @DisplayName("a reminder that waits for the morning is taken back when the fit was checked")
+  void reminderInTheNight() {
+    Family family = new Family("Leo").guardian("en", rosa);
+    family.details().forEach(this::publish);
+    String contact = "/contacts/" + family.guardianId(0);
+    await().atMost(SOON).until(() -> manager().get(contact).statusCode() == 200);
+    LocalTime now = LocalTime.now(ZONE).withSecond(0).withNano(0);
+    save(manager(), contact, now.minusHours(1).toString(), now.plusHours(2).toString());
+    SignOff fit = new SignOff(family.player);
+    Instant due = Instant.now().minusSeconds(60);
+    publish(fit.recheckDue(1, due, Instant.parse("2035-09-16T05:00:00Z")));
+    await().atMost(SOON).until(() -> statesTo(family).equals(List.of("raised")));
+    publish(fit.signedOff(1, Instant.now()));
+    await().atMost(SOON).until(() -> statesTo(family).equals(List.of("cancelled")));
+    assertThat(subjects()).isEmpty();
+  }
+
+  private List<String> statesTo(Family family) {
+    return manager()
+        .get("/api/notices")
+        .jsonPath()
+        .getList("notices.findAll { it.recipient == '%s' }.state".formatted(family.guardianId(0)));
   }
 
   @Test

@@ -119,7 +119,8 @@ class QuietHoursTest {
   }
 
   @Property(tries = 2000)
-  @Label("end after now, when it is not quiet, and as soon as that but for the hour that comes twice")
+  @Label(
+      "end after now, when it is not quiet, and as soon as that but for the hour that comes twice")
   void anyZone(
       @ForAll("zones") String zone,
       @ForAll("instants") Instant now,

@@ -61,7 +61,8 @@ public class RosterImport {
       return new ImportAnswer(0, 0, rows.size(), errors, notes);
     }
     int changed = keepAll(good, cause);
-    return new ImportAnswer(changed, good.size() - changed, rows.size() - good.size(), errors, notes);
+    return new ImportAnswer(
+        changed, good.size() - changed, rows.size() - good.size(), errors, notes);
   }
 
   private int keepAll(List<RosterLine> lines, Cause cause) {

@@ -25,7 +25,12 @@ class RosterLineTest {
   @DisplayName("says of a telephone number that is no mobile phone's that texts do not reach it")
   void landLine() {
     RosterLine line =
-        read("guardian_phone", "(800) 234-5678", "guardian2_name", "Ben", "guardian2_phone",
+        read(
+            "guardian_phone",
+            "(800) 234-5678",
+            "guardian2_name",
+            "Ben",
+            "guardian2_phone",
             "+44 20 7946 0018");
     assertThat(errors).isEmpty();
     assertThat(line.guardians())
