@@ -9,11 +9,13 @@ import org.tapeline.notify.cause.RefitCaseEvents;
 import org.tapeline.notify.cause.WhenPeopleChangeThenLookAgain;
 import org.tapeline.notify.notice.NoticeAcknowledged;
 import org.tapeline.notify.notice.NoticeCancelled;
+import org.tapeline.notify.notice.NoticeEscalated;
 import org.tapeline.notify.notice.NoticeMovedOn;
 import org.tapeline.notify.notice.NoticeRaised;
 import org.tapeline.notify.notice.NoticeSent;
 import org.tapeline.notify.notice.NoticeUndeliverable;
 import org.tapeline.notify.optout.OptedIn;
+import org.tapeline.notify.notice.PersonReached;
 import org.tapeline.notify.optout.OptedOut;
 import org.tapeline.notify.place.Places;
 import org.tapeline.notify.staff.DepotNotices;
@@ -33,6 +35,8 @@ public class Wiring {
         .with("notice-undeliverable", 1, NoticeUndeliverable.class)
         .with("notice-acknowledged", 1, NoticeAcknowledged.class)
         .with("notice-cancelled", 1, NoticeCancelled.class)
+        .with("notice-escalated", 1, NoticeEscalated.class)
+        .with("person-reached", 1, PersonReached.class)
         .with("opted-out", 1, OptedOut.class)
         .with("opted-in", 1, OptedIn.class)
         .with("wishes-set", 1, WishesSet.class);

@@ -30,7 +30,8 @@ class ArchitectureTest {
       "org\\.tapeline\\.notify\\.notice\\."
           + "(Notice|Notice\\$.*|NoticeEvent|NoticeRaised|NoticeSent|NoticeMovedOn|NoticeUndeliverable"
           + "|NoticeAcknowledged|NoticeCancelled|NoticeCommand.*|NoticeDecider.*|Decision.*"
-          + "|NoticeKind.*|Urgency|Cover|NoticeCovers\\$Covered|CauseName.*|CauseRule|CauseTable|WhyUndeliverable|NoticeOfCase|Overtaking|Way|Way\\$.*)";
+          + "|NoticeKind.*|Urgency|Cover|NoticeCovers\\$Covered|CauseName.*|CauseRule|CauseTable|WhyUndeliverable|NoticeOfCase|Overtaking|Way|Way\\$.*"
+          + "|NoticeEscalated|PersonReached|ReachedBy|EscalationStep)";
   private static final String CAUSE_CORE =
       "org\\.tapeline\\.notify\\.cause\\."
           + "(RefitCase|RefitCase\\$.*|Refit(Opened|Booked|Unbooked|Closed)|Step.*|ToldSoFar"
@@ -45,7 +46,9 @@ class ArchitectureTest {
           + "|channel\\.(BackOff|SendOutcome.*|ChannelPlan|ChannelPolicy|ChannelPolicy\\$.*)"
           + "|text\\.(Gsm|Signatures|MessageKey|GatewayAnswers)|optout\\.Opted(Out|In)"
           + "|wish\\.(QuietHours|Wish|Wish\\$.*|WishesSet|WishForm)"
-          + "|staff\\.WhenRestockRequestedThenTellDepot)";
+          + "|staff\\.WhenRestockRequestedThenTellDepot"
+          + "|escalation\\.(Happened|Escalation|Escalation\\$.*|EscalationPolicy"
+          + "|EscalationPolicy\\$.*))";
 
   @ArchTest
   static final ArchRule theNoticeImportsNothingButJava =

@@ -56,7 +56,7 @@ public class Reach implements Ways {
   /**
    * @param used channels that were tried before
    */
-  Optional<String> next(String recipient, Urgency urgency, Set<String> used) {
+  public Optional<String> next(String recipient, Urgency urgency, Set<String> used) {
     Set<String> known =
         channels.stream()
             .filter(c -> c.on() && !used.contains(c.code()))

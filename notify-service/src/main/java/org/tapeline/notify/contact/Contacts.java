@@ -41,6 +41,7 @@ public class Contacts {
       player.player = details.player();
     }
     player.givenName = details.givenName();
+    player.number = details.number();
     player.team = details.team();
     player.field = details.field();
     player.persist();

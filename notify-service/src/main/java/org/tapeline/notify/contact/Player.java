@@ -6,7 +6,9 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import java.util.UUID;
 
-/** The local copy of a player's first name and team, erased when the tombstone comes. */
+/**
+ * The local copy of a player's first name, number, team and field, erased when the tombstone comes.
+ */
 @Entity
 public class Player extends PanacheEntityBase {
   @Id public UUID player;
@@ -15,6 +17,9 @@ public class Player extends PanacheEntityBase {
   public String givenName;
 
   public String team;
+
+  /** As the association counts its players, such as {@code LV-0001}. */
+  public String number;
 
   /** Where the player is fitted; {@code null} until it was told. */
   public String field;

@@ -42,4 +42,24 @@ public sealed interface NoticeCommand {
 
   /** It was overtaken, or turned off; allowed only while no channel took it. */
   record Cancel(String why, Instant at) implements NoticeCommand {}
+
+  /**
+   * Nobody confirmed it in time.
+   *
+   * @param to the channel by which it goes once more; empty when people are told
+   */
+  record Escalate(EscalationStep step, Optional<String> to, Instant at) implements NoticeCommand {
+    public Escalate {
+      if (step.reachesPeople() == to.isPresent()) {
+        throw new IllegalArgumentException("A second channel is named, and nothing else is");
+      }
+    }
+  }
+
+  /**
+   * Somebody of the staff told the person.
+   *
+   * @param by the staff id of who did it
+   */
+  record Reach(ReachedBy way, String by, Instant at) implements NoticeCommand {}
 }

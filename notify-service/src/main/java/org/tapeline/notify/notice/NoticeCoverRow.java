@@ -55,7 +55,7 @@ public class NoticeCoverRow extends PanacheEntityBase {
   NoticeOfCase ofCase(NoticeRow row) {
     return new NoticeOfCase(
         NoticeKind.of(kind),
-        row.state.equals("cancelled"),
+        row.takenBack(),
         row.attempts > 0 || row.state.equals("acknowledged"),
         Optional.ofNullable(slotStartsAt),
         Optional.ofNullable(slotField));

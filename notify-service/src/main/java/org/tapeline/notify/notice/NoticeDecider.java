@@ -9,11 +9,13 @@ import org.tapeline.notify.notice.Notice.Sent;
 import org.tapeline.notify.notice.Notice.Undeliverable;
 import org.tapeline.notify.notice.NoticeCommand.Acknowledge;
 import org.tapeline.notify.notice.NoticeCommand.Cancel;
+import org.tapeline.notify.notice.NoticeCommand.Escalate;
 import org.tapeline.notify.notice.NoticeCommand.Exhaust;
 import org.tapeline.notify.notice.NoticeCommand.GiveUp;
 import org.tapeline.notify.notice.NoticeCommand.NoteDelivered;
 import org.tapeline.notify.notice.NoticeCommand.NoteSent;
 import org.tapeline.notify.notice.NoticeCommand.Raise;
+import org.tapeline.notify.notice.NoticeCommand.Reach;
 
 /**
  * The life of a notice. What was done before is accepted with no event, so that a repeat is
@@ -41,6 +43,8 @@ public final class NoticeDecider {
       case NoticeUndeliverable e -> new Undeliverable(e.notice(), e.recipient());
       case NoticeAcknowledged e -> new Acknowledged(e.notice(), e.recipient());
       case NoticeCancelled e -> new Cancelled(e.notice(), e.recipient());
+      case NoticeEscalated e -> e.to() == null ? state : new Raised(e.notice(), e.recipient());
+      case PersonReached e -> new Acknowledged(e.notice(), e.recipient());
     };
   }
 
@@ -53,6 +57,8 @@ public final class NoticeDecider {
       case NoteDelivered c -> noSuchNotice();
       case Acknowledge c -> noSuchNotice();
       case Cancel c -> noSuchNotice();
+      case Escalate c -> noSuchNotice();
+      case Reach c -> noSuchNotice();
     };
   }
 
@@ -72,6 +78,11 @@ public final class NoticeDecider {
       case Cancel c ->
           Decision.accepted(
               new NoticeCancelled(notice.notice(), notice.recipient(), c.why(), c.at()));
+      case Escalate c ->
+          c.step().reachesPeople()
+              ? Decision.accepted(escalated(notice.notice(), notice.recipient(), c))
+              : Decision.refused("on-its-way", "This notice is still on its way.");
+      case Reach c -> Decision.accepted(reached(notice.notice(), notice.recipient(), c));
     };
   }
 
@@ -85,6 +96,8 @@ public final class NoticeDecider {
       case NoteDelivered c -> Decision.accepted();
       case Acknowledge c -> Decision.accepted(read(notice.notice(), notice.recipient(), c));
       case Cancel c -> alreadySent();
+      case Escalate c -> Decision.accepted(escalated(notice.notice(), notice.recipient(), c));
+      case Reach c -> Decision.accepted(reached(notice.notice(), notice.recipient(), c));
     };
   }
 
@@ -97,6 +110,11 @@ public final class NoticeDecider {
       case NoteDelivered c -> Decision.accepted(arrived(notice.notice(), notice.recipient(), c));
       case Acknowledge c -> Decision.accepted(read(notice.notice(), notice.recipient(), c));
       case Cancel c -> Decision.refused("given-up", "This notice was given up before.");
+      case Escalate c ->
+          c.step().reachesPeople()
+              ? Decision.accepted(escalated(notice.notice(), notice.recipient(), c))
+              : Decision.refused("given-up", "This notice was given up before.");
+      case Reach c -> Decision.accepted(reached(notice.notice(), notice.recipient(), c));
     };
   }
 
@@ -109,6 +127,8 @@ public final class NoticeDecider {
       case NoteDelivered c -> Decision.accepted();
       case Acknowledge c -> Decision.accepted();
       case Cancel c -> alreadySent();
+      case Escalate c -> Decision.accepted();
+      case Reach c -> Decision.accepted();
     };
   }
 
@@ -121,6 +141,8 @@ public final class NoticeDecider {
       case NoteDelivered c -> cancelled();
       case Acknowledge c -> cancelled();
       case Cancel c -> Decision.accepted();
+      case Escalate c -> cancelled();
+      case Reach c -> cancelled();
     };
   }
 
@@ -142,6 +164,14 @@ public final class NoticeDecider {
 
   private static NoticeAcknowledged read(UUID notice, String recipient, Acknowledge c) {
     return new NoticeAcknowledged(notice, recipient, c.at());
+  }
+
+  private static NoticeEscalated escalated(UUID notice, String recipient, Escalate c) {
+    return new NoticeEscalated(notice, recipient, c.step().code(), c.to().orElse(null), c.at());
+  }
+
+  private static PersonReached reached(UUID notice, String recipient, Reach c) {
+    return new PersonReached(notice, recipient, c.way().code(), c.by(), c.at());
   }
 
   private static Decision noSuchNotice() {

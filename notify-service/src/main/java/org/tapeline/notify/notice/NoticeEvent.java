@@ -7,4 +7,6 @@ public sealed interface NoticeEvent
         NoticeMovedOn,
         NoticeUndeliverable,
         NoticeAcknowledged,
-        NoticeCancelled {}
+        NoticeCancelled,
+        NoticeEscalated,
+        PersonReached {}

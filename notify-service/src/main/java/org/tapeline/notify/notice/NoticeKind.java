@@ -25,7 +25,15 @@ public enum NoticeKind {
   /** The amount of an open restock request changed. */
   RESTOCK_CHANGED,
   /** A field's fitters learn of a new case. */
-  REFIT_CASE;
+  REFIT_CASE,
+  /** Staff are to reach people whom no channel reached. */
+  NOT_REACHED,
+  /** A depot's day: its restock requests. */
+  DEPOT_DAY,
+  /** A field's day: who is booked, and who must not wear a helmet. */
+  FIELD_DAY,
+  /** The equipment manager's day: what did not reach anybody, and what is open too long. */
+  MANAGER_DAY;
 
   /** The word used in events, in the database and in addresses: {@code do-not-wear-refit}. */
   public String code() {

@@ -10,14 +10,20 @@ import jakarta.persistence.JoinColumn;
 import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** The newest state of a notice's stream, and when it is to be tried next. */
 @Entity
 @Table(name = "notice")
 public class NoticeRow extends PanacheEntityBase {
+  private static final String GUARDIAN = "[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}";
+
   @Id public UUID notice;
 
   public UUID about;
@@ -75,6 +81,18 @@ public class NoticeRow extends PanacheEntityBase {
   @Column(name = "next_try_at")
   public Instant nextTryAt;
 
+  /** When a channel took it first. */
+  @Column(name = "sent_at")
+  public Instant sentAt;
+
+  /** When to look whether the next step of its escalation is due; {@code null}: never again. */
+  @Column(name = "escalate_at")
+  public Instant escalateAt;
+
+  /** Since when people have to reach the person; {@code null} while channels may. */
+  @Column(name = "people_at")
+  public Instant peopleAt;
+
   @ElementCollection
   @CollectionTable(name = "notice_cause", joinColumns = @JoinColumn(name = "notice"))
   @Column(name = "event")
@@ -88,5 +106,24 @@ public class NoticeRow extends PanacheEntityBase {
   /** The row, locked until the transaction ends; {@code null} when there is none. */
   public static NoticeRow locked(UUID notice) {
     return findById(notice, LockModeType.PESSIMISTIC_WRITE);
+  }
+
+  /** Several notices with their players, read at once; by id. */
+  public static Map<UUID, NoticeRow> withPlayers(Collection<UUID> notices) {
+    return NoticeRow.<NoticeRow>find(
+            "select distinct n from NoticeRow n left join fetch n.players where n.notice in ?1",
+            notices)
+        .stream()
+        .collect(Collectors.toMap(n -> n.notice, Function.identity()));
+  }
+
+  /** Whether it goes to a guardian, and not to staff. */
+  public boolean toGuardian() {
+    return recipient.matches(GUARDIAN);
+  }
+
+  /** Whether nobody can have it: what a channel took stays readable. */
+  public boolean takenBack() {
+    return state.equals("cancelled") && sentAt == null;
   }
 }

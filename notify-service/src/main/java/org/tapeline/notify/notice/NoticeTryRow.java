@@ -8,6 +8,7 @@ import jakarta.persistence.IdClass;
 import jakarta.persistence.Table;
 import java.io.Serializable;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -41,6 +42,11 @@ public class NoticeTryRow extends PanacheEntityBase {
   /** The channels on which a try was made. */
   public static Set<String> channelsOf(UUID notice) {
     return of(notice).stream().map(row -> row.channel).collect(Collectors.toUnmodifiableSet());
+  }
+
+  /** The tries of several notices, in the order of time. */
+  public static List<NoticeTryRow> of(Collection<UUID> notices) {
+    return list("notice in ?1 order by startedAt, attempt", notices);
   }
 
   static List<NoticeTryRow> of(UUID notice) {

@@ -115,42 +115,14 @@ public class Notices {
     Decision decision = NoticeDecider.decide(state, command);
     if (decision instanceof Decision.Accepted accepted && !accepted.events().isEmpty()) {
       List<Record> events = accepted.events().stream().map(Record.class::cast).toList();
-      journal.append(stream, history.size(), events, cause).forEach(e -> project(row, e));
-      if (events.stream().anyMatch(NoticeMovedOn.class::isInstance)) {
+      for (RecordedEvent event : journal.append(stream, history.size(), events, cause)) {
+        state = NoticeDecider.evolve(state, (NoticeEvent) event.data());
+        NoticeProjection.apply(row, state, event);
+      }
+      if (state instanceof Notice.Raised && !history.isEmpty()) {
         transactions.afterCommit(bell::ring);
       }
     }
     return decision;
-  }
-
-  private static void project(NoticeRow row, RecordedEvent recorded) {
-    NoticeEvent event = (NoticeEvent) recorded.data();
-    row.version = recorded.version();
-    row.changedAt = recorded.time();
-    row.state = NoticeDecider.evolve(Notice.none(), event).code();
-    switch (event) {
-      case NoticeRaised e -> row.raisedEvent = recorded.id();
-      case NoticeSent e -> {
-        row.nextTryAt = null;
-        row.channel = e.channel();
-        row.why = null;
-      }
-      case NoticeMovedOn e -> {
-        row.channel = e.to();
-        row.channelSince = e.at();
-        row.channelAttempts = 0;
-        row.lookedAt = null;
-        row.nextTryAt = e.at();
-      }
-      case NoticeUndeliverable e -> {
-        row.nextTryAt = null;
-        row.why = e.why();
-      }
-      case NoticeAcknowledged e -> row.nextTryAt = null;
-      case NoticeCancelled e -> {
-        row.nextTryAt = null;
-        row.why = e.why();
-      }
-    }
   }
 }

@@ -49,7 +49,7 @@ class ParentView {
   @Transactional
   Optional<Shown> of(UUID id) {
     return NoticeRow.<NoticeRow>findByIdOptional(id)
-        .filter(row -> !row.state.equals("cancelled"))
+        .filter(row -> !row.takenBack())
         .flatMap(row -> texts.letterOf(id).map(letter -> shown(row, letter)));
   }
 

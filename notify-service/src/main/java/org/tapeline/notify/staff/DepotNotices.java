@@ -61,20 +61,20 @@ public class DepotNotices {
       return;
     }
     UUID about = kind == NoticeKind.RESTOCK_REQUEST ? requested.request() : event.id();
+    String depot = staff.depot(requested.fromPlace().orElse(requested.place()));
     writer.raise(
         new StaffNoticeWriter.Draft(
             kind,
             about,
-            staff.depot(requested.fromPlace().orElse(requested.place())),
+            depot,
             table.of(cause).urgencyIn(Urgency.NORMAL),
-            facts(requested),
+            facts(requested, staff.languageOf(depot)),
             "link.restock",
             "/inventory/restock"),
         event);
   }
 
-  private Facts facts(RestockRequested requested) {
-    Language language = staff.language();
+  private Facts facts(RestockRequested requested, Language language) {
     Phrases phrases = words.phrases(language);
     ZoneId zone = places.zoneOf(requested.place());
     String expected =

@@ -65,16 +65,18 @@ public class FitterNotices {
                         refitCase,
                         fitters,
                         rule.urgencyIn(urgency),
-                        facts(player, field, team, why, urgency),
+                        facts(fitters, player, field, team, why, urgency),
                         "link.fitters",
                         "/fitting/sideline",
                         List.of(player),
-                        Optional.of(refitCase)),
+                        Optional.of(refitCase),
+                        List.of()),
                     event));
   }
 
-  private Facts facts(UUID player, String field, String team, String why, Urgency urgency) {
-    Phrases phrases = words.phrases(staff.language());
+  private Facts facts(
+      String fitters, UUID player, String field, String team, String why, Urgency urgency) {
+    Phrases phrases = words.phrases(staff.languageOf(fitters));
     Facts facts =
         Facts.none()
             .with("player", contacts.firstName(player).orElse(phrases.within("player.unknown")))

@@ -18,15 +18,17 @@ import org.tapeline.notify.words.Words;
 
 /** Writes a notice to staff, with a link to the page where the work is done. */
 @ApplicationScoped
-class StaffNoticeWriter {
+public class StaffNoticeWriter {
 
   /**
    * @param about what makes it unique, with kind and recipient
    * @param recipient a staff id
    * @param label the phrase on the link
    * @param path the page it leads to
+   * @param players whom it names, so that erasing one erases the words
+   * @param sections lists
    */
-  record Draft(
+  public record Draft(
       NoticeKind kind,
       UUID about,
       String recipient,
@@ -35,7 +37,13 @@ class StaffNoticeWriter {
       String label,
       String path,
       List<UUID> players,
-      Optional<UUID> refitCase) {
+      Optional<UUID> refitCase,
+      List<Letter.Section> sections) {
+
+    public Draft {
+      players = List.copyOf(players);
+      sections = List.copyOf(sections);
+    }
 
     Draft(
         NoticeKind kind,
@@ -45,7 +53,17 @@ class StaffNoticeWriter {
         Facts facts,
         String label,
         String path) {
-      this(kind, about, recipient, urgency, facts, label, path, List.of(), Optional.empty());
+      this(
+          kind,
+          about,
+          recipient,
+          urgency,
+          facts,
+          label,
+          path,
+          List.of(),
+          Optional.empty(),
+          List.of());
     }
   }
 
@@ -62,10 +80,17 @@ class StaffNoticeWriter {
   }
 
   void raise(Draft draft, ReceivedEvent event) {
+    raise(draft, List.of(event.id()), Cause.of(event, "notice"));
+  }
+
+  /**
+   * @param causes ids of what led to it, at least one
+   */
+  public void raise(Draft draft, List<UUID> causes, Cause cause) {
     if (notices.raisedBefore(draft.kind(), draft.about(), draft.recipient())) {
       return;
     }
-    Language language = staff.language();
+    Language language = staff.languageOf(draft.recipient());
     String template = draft.kind().code();
     Letter.Link link =
         new Letter.Link(
@@ -78,14 +103,14 @@ class StaffNoticeWriter {
             draft.recipient(),
             draft.urgency(),
             draft.players(),
-            List.of(event.id()),
+            causes,
             draft.refitCase(),
             Optional.empty(),
             Optional.empty(),
             template,
             words.template(language, template).version(),
-            words.write(language, template, draft.facts(), link),
+            words.write(language, template, draft.facts(), link).with(draft.sections()),
             Optional.empty()),
-        Cause.of(event, "notice"));
+        cause);
   }
 }

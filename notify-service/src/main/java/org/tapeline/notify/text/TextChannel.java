@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.tapeline.notify.channel.Channel;
 import org.tapeline.notify.channel.ChannelLimits;
 import org.tapeline.notify.contact.Contacts;
+import org.tapeline.notify.staff.Staff;
 
 /**
  * Text messages through the gateway. Tries of one message carry one key, so that a gateway that
@@ -19,11 +20,13 @@ class TextChannel implements Channel {
 
   private final TextSettings settings;
   private final Contacts contacts;
+  private final Staff staff;
   private final Clock clock;
 
-  TextChannel(TextSettings settings, Contacts contacts, Clock clock) {
+  TextChannel(TextSettings settings, Contacts contacts, Staff staff, Clock clock) {
     this.settings = settings;
     this.contacts = contacts;
+    this.staff = staff;
     this.clock = clock;
     settings.signingKey().ifPresent(Signatures::new);
   }
@@ -42,7 +45,7 @@ class TextChannel implements Channel {
   public Optional<String> addressOf(String recipient) {
     return recipient.matches(UUID_FORM)
         ? contacts.phoneOf(UUID.fromString(recipient))
-        : Optional.empty();
+        : staff.phoneOf(recipient);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.tapeline.notify.words;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -8,6 +9,7 @@ import java.util.Objects;
  * @param language BCP 47 primary tag
  * @param link where to go on reading
  * @param text the short words of a text message, with the link in them
+ * @param sections lists that staff get, in the order in which they are read
  */
 public record Letter(
     String language,
@@ -18,7 +20,8 @@ public record Letter(
     String when,
     String ask,
     Link link,
-    String text) {
+    String text,
+    List<Section> sections) {
 
   /**
    * @param label what the link is for
@@ -28,9 +31,39 @@ public record Letter(
    */
   public record Link(String label, String address, boolean personal) {}
 
+  /**
+   * A list with its heading.
+   *
+   * @param lines one or more
+   */
+  public record Section(String heading, List<String> lines) {
+    public Section {
+      lines = List.copyOf(lines);
+    }
+  }
+
   public Letter {
     Objects.requireNonNull(link, "link");
+    sections = sections == null ? List.of() : List.copyOf(sections);
     // Letters that were kept before there were text messages have no words for one.
     text = text == null ? headline + ". " + link.address() : text;
+  }
+
+  /** A letter without lists. */
+  public Letter(
+      String language,
+      String subject,
+      String headline,
+      String happened,
+      String now,
+      String when,
+      String ask,
+      Link link,
+      String text) {
+    this(language, subject, headline, happened, now, when, ask, link, text, List.of());
+  }
+
+  public Letter with(List<Section> lists) {
+    return new Letter(language, subject, headline, happened, now, when, ask, link, text, lists);
   }
 }

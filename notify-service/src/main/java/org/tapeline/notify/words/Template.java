@@ -47,7 +47,11 @@ public record Template(
           "sign-off-lapsed",
           "restock-request",
           "restock-changed",
-          "refit-case");
+          "refit-case",
+          "not-reached",
+          "depot-day",
+          "field-day",
+          "manager-day");
 
   public Template {
     Objects.requireNonNull(name, "name");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -178,5 +179,43 @@ class NoticeDeciderTest {
     leadsTo(given(RAISED, SENT, READ), ARRIVED);
     isRefused(given(), ARRIVED, "no-such-notice");
     isRefused(given(RAISED, CANCELLED), ARRIVED, "cancelled");
+  }
+
+  @Test
+  @DisplayName("that nobody confirms goes once more by another channel, and then to people")
+  void escalated() {
+    NoticeCommand second =
+        new NoticeCommand.Escalate(EscalationStep.SECOND_CHANNEL, Optional.of("text"), NOW);
+    NoticeCommand fitters =
+        new NoticeCommand.Escalate(EscalationStep.FITTERS, Optional.empty(), NOW);
+    NoticeEscalated again = new NoticeEscalated(ID, ROSA, "second-channel", "text", NOW);
+    NoticeEscalated told = new NoticeEscalated(ID, ROSA, "fitters", null, NOW);
+    leadsTo(given(RAISED, SENT), second, again);
+    leadsTo(given(RAISED, SENT), fitters, told);
+    leadsTo(given(RAISED), fitters, told);
+    leadsTo(given(RAISED, GIVEN_UP), fitters, told);
+    isRefused(given(RAISED), second, "on-its-way");
+    isRefused(given(RAISED, GIVEN_UP), second, "given-up");
+    isRefused(given(RAISED, CANCELLED), fitters, "cancelled");
+    isRefused(given(), fitters, "no-such-notice");
+    leadsTo(given(RAISED, SENT, READ), fitters);
+    assertThat(given(RAISED, SENT, again).code()).isEqualTo("raised");
+    assertThat(given(RAISED, SENT, told).code()).isEqualTo("sent");
+    assertThat(given(RAISED, GIVEN_UP, told).code()).isEqualTo("undeliverable");
+  }
+
+  @Test
+  @DisplayName("of which staff told the person counts as read")
+  void reached() {
+    NoticeCommand call = new NoticeCommand.Reach(ReachedBy.TELEPHONE, "fitter.north", NOW);
+    PersonReached reached = new PersonReached(ID, ROSA, "telephone", "fitter.north", NOW);
+    leadsTo(given(RAISED), call, reached);
+    leadsTo(given(RAISED, SENT), call, reached);
+    leadsTo(given(RAISED, GIVEN_UP), call, reached);
+    leadsTo(given(RAISED, SENT, READ), call);
+    leadsTo(given(RAISED, SENT, reached), call);
+    leadsTo(given(RAISED, GIVEN_UP, reached), ACKNOWLEDGE);
+    isRefused(given(RAISED, CANCELLED), call, "cancelled");
+    isRefused(given(), call, "no-such-notice");
   }
 }

@@ -18,13 +18,17 @@ import org.tapeline.journal.EventJson;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.notify.notice.EscalationStep;
 import org.tapeline.notify.notice.NoticeAcknowledged;
 import org.tapeline.notify.notice.NoticeCancelled;
+import org.tapeline.notify.notice.NoticeEscalated;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.notice.NoticeMovedOn;
 import org.tapeline.notify.notice.NoticeRaised;
 import org.tapeline.notify.notice.NoticeSent;
 import org.tapeline.notify.notice.NoticeUndeliverable;
+import org.tapeline.notify.notice.PersonReached;
+import org.tapeline.notify.notice.ReachedBy;
 import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.notice.WhyUndeliverable;
 import org.tapeline.notify.optout.OptedIn;
@@ -78,6 +82,13 @@ class ContractsTest {
     fits(
         new WishesSet(
             ID, List.of("text", "mail"), "21:30", "07:00", "America/Denver", "guardian", NOW));
+    for (EscalationStep step : EscalationStep.values()) {
+      String to = step.reachesPeople() ? null : "text";
+      fits(new NoticeEscalated(ID, ID.toString(), step.code(), to, NOW));
+    }
+    for (ReachedBy way : ReachedBy.values()) {
+      fits(new PersonReached(ID, ID.toString(), way.code(), "fitter.north", NOW));
+    }
   }
 
   private static NoticeRaised raised(NoticeKind kind, Urgency urgency, UUID refitCase) {

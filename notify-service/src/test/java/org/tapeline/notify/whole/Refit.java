@@ -12,9 +12,15 @@ final class Refit {
   final UUID id = UuidV7.next();
   final UUID correlationId = UuidV7.next();
   private final UUID player;
+  private final String field;
 
   Refit(UUID player) {
+    this(player, "NORTH");
+  }
+
+  Refit(UUID player, String field) {
     this.player = player;
+    this.field = field;
   }
 
   Event opened(long version) {
@@ -31,7 +37,7 @@ final class Refit {
             "player",
             player,
             "field",
-            "NORTH",
+            field,
             "team",
             "U10-HAWKS",
             "urgency",
@@ -56,7 +62,7 @@ final class Refit {
             "player",
             player,
             "field",
-            "NORTH",
+            field,
             "fitDay",
             UuidV7.next(),
             "startsAt",

@@ -42,6 +42,14 @@ public final class SampleFacts {
               .with("item", TradeWords.item("jaw-pad-15mm", phrases))
               .with("expected", Moments.date(STARTS, ZONE, phrases.language()))
               .with("source", phrases.of("source.none"));
+      case "not-reached" ->
+          Facts.none().with("quantity", "3 families").with("place", "North Field");
+      case "depot-day", "field-day", "manager-day" ->
+          Facts.none()
+              .with("quantity", "3")
+              .with("place", "North Field")
+              .with("date", Moments.date(STARTS, ZONE, phrases.language()))
+              .with("time", Moments.time(STARTS, ZONE, phrases.language()));
       case "refit-case" -> guardian(phrases).with("place", "North Field");
       default -> throw new IllegalArgumentException(template);
     };
