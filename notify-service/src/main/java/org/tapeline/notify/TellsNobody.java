@@ -71,10 +71,6 @@ final class TellsNobody {
             INVENTORY + "part-used.v1",
             INVENTORY + "plan-committed.v1",
             INVENTORY + "plan-released.v1",
-            INVENTORY + "stock-counted.v1",
-            INVENTORY + "restock-picked.v1",
-            INVENTORY + "restock-shipped.v1",
-            INVENTORY + "restock-received.v1",
-            INVENTORY + "restock-cancelled.v1");
+            INVENTORY + "stock-counted.v1");
   }
 }

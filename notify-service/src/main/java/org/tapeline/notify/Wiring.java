@@ -18,6 +18,7 @@ import org.tapeline.notify.optout.OptedIn;
 import org.tapeline.notify.notice.PersonReached;
 import org.tapeline.notify.optout.OptedOut;
 import org.tapeline.notify.place.Places;
+import org.tapeline.notify.restock.RestockCopies;
 import org.tapeline.notify.staff.DepotNotices;
 import org.tapeline.notify.wish.WishesSet;
 
@@ -49,6 +50,7 @@ public class Wiring {
       RefitCaseEvents refits,
       Fits fits,
       Places places,
+      RestockCopies restocks,
       DepotNotices depots) {
     Subscription all =
         Subscription.named("notify")
@@ -61,6 +63,7 @@ public class Wiring {
     fits.declareOn(all);
     places.declareOn(all);
     depots.declareOn(all);
+    restocks.declareOn(all);
     return TellsNobody.declareOn(all);
   }
 }

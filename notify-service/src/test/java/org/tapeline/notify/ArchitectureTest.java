@@ -48,7 +48,7 @@ class ArchitectureTest {
           + "|wish\\.(QuietHours|Wish|Wish\\$.*|WishesSet|WishForm)"
           + "|staff\\.WhenRestockRequestedThenTellDepot"
           + "|escalation\\.(Happened|Escalation|Escalation\\$.*|EscalationPolicy"
-          + "|EscalationPolicy\\$.*))";
+          + "|EscalationPolicy\\$.*)|digest\\.DigestHour)";
 
   @ArchTest
   static final ArchRule theNoticeImportsNothingButJava =

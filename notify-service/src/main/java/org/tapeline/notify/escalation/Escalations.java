@@ -127,7 +127,9 @@ public class Escalations {
 
   private Set<EscalationStep> possible(NoticeRow row) {
     Set<EscalationStep> possible = EnumSet.of(EscalationStep.MANAGER);
-    if (row.state.equals("sent") && !surroundings.hasNewer(row.notice) && secondChannel(row).isPresent()) {
+    if (row.state.equals("sent")
+        && !surroundings.hasNewer(row.notice)
+        && secondChannel(row).isPresent()) {
       possible.add(EscalationStep.SECOND_CHANNEL);
     }
     if (!fitters(row).isEmpty()) {

@@ -11,6 +11,8 @@ import org.tapeline.notify.notice.CauseTable;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.place.Places;
+import org.tapeline.notify.restock.RestockCopies;
+import org.tapeline.notify.restock.RestockOpen;
 import org.tapeline.notify.words.Facts;
 import org.tapeline.notify.words.Language;
 import org.tapeline.notify.words.Moments;
@@ -25,14 +27,21 @@ public class DepotNotices {
   private final Staff staff;
   private final Places places;
   private final Words words;
+  private final RestockCopies copies;
   private final CauseTable table;
 
   DepotNotices(
-      StaffNoticeWriter writer, Staff staff, Places places, Words words, CauseTable table) {
+      StaffNoticeWriter writer,
+      Staff staff,
+      Places places,
+      Words words,
+      CauseTable table,
+      RestockCopies copies) {
     this.writer = writer;
     this.staff = staff;
     this.places = places;
     this.words = words;
+    this.copies = copies;
     this.table = table;
   }
 
@@ -52,6 +61,19 @@ public class DepotNotices {
     }
     told.quantity = requested.quantity();
     told.persist();
+    copies.requested(copy(requested));
+  }
+
+  private static RestockOpen copy(RestockRequested requested) {
+    RestockOpen open = new RestockOpen();
+    open.request = requested.request();
+    open.place = requested.place();
+    open.fromPlace = requested.fromPlace().orElse(null);
+    open.item = requested.item();
+    open.quantity = requested.quantity();
+    open.expectedAt = requested.expectedAt();
+    open.requestedAt = requested.at();
+    return open;
   }
 
   private void tell(NoticeKind kind, RestockRequested requested, ReceivedEvent event) {

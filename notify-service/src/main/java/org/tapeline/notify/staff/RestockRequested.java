@@ -18,4 +18,5 @@ public record RestockRequested(
     Optional<String> fromPlace,
     String item,
     int quantity,
-    Instant expectedAt) {}
+    Instant expectedAt,
+    Instant at) {}

@@ -98,8 +98,7 @@ class OpenNotices {
     for (Object row : query.getResultList()) {
       Object[] cells = (Object[]) row;
       String fields = cells[1] == null ? "" : (String) cells[1];
-      open.add(
-          new Open((UUID) cells[0], fields.isEmpty() ? Set.of() : Set.of(fields.split(" "))));
+      open.add(new Open((UUID) cells[0], fields.isEmpty() ? Set.of() : Set.of(fields.split(" "))));
     }
     return open;
   }

@@ -65,7 +65,8 @@ class Reaching {
     if (row == null || !row.recipient.equals(guardian.toString())) {
       throw Problem.notFound("This person has no such notice. Load the list again.");
     }
-    if (!caller.isManager() && surroundings.fieldsOf(notice).stream().noneMatch(caller::mayWorkAt)) {
+    if (!caller.isManager()
+        && surroundings.fieldsOf(notice).stream().noneMatch(caller::mayWorkAt)) {
       throw Problem.otherField("This family is of another field. Its fitters look after it.");
     }
     notices.decide(

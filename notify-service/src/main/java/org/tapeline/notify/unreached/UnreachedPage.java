@@ -65,6 +65,9 @@ public class UnreachedPage {
     return page("");
   }
 
+  /**
+   * @param team whose sheet the button stands on; absent on this list
+   */
   @POST
   @Path("/reached")
   @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
@@ -72,14 +75,18 @@ public class UnreachedPage {
       @RestForm String commandId,
       @RestForm String guardian,
       @RestForm List<String> notice,
-      @RestForm String way) {
+      @RestForm String way,
+      @RestForm String team) {
     try {
       reaching.reached(
           Reports.id("guardian", guardian),
           Reports.ids("notice", notice),
           Reports.way(way),
           CommandId.of(commandId));
-      return Answers.goTo("/notify/unreached");
+      return Answers.goTo(
+          team != null && team.matches("[A-Za-z0-9-]{1,40}")
+              ? "/notify/teams/" + team + "/sheet"
+              : "/notify/unreached");
     } catch (Problem problem) {
       return Response.status(problem.status()).entity(page(problem.getMessage()).render()).build();
     }

@@ -61,7 +61,6 @@ public class UnreachedPeople {
     return people(open.ofTeam(team));
   }
 
-
   private static List<Unreached> people(List<Open> found) {
     if (found.isEmpty()) {
       return List.of();

@@ -1,0 +1,230 @@
+package org.tapeline.notify.whole;
+
+import static io.restassured.RestAssured.given;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import io.quarkus.test.common.QuarkusTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import javax.sql.DataSource;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.tapeline.journal.UuidV7;
+import org.tapeline.notify.digest.WhenTheHourComesThenTellStaff;
+import org.tapeline.notify.whole.Peers.Event;
+import org.tapeline.testkit.TestServers;
+
+@QuarkusTest
+@QuarkusTestResource(TestServers.class)
+@QuarkusTestResource(SmtpServer.class)
+@Tag("servers")
+@DisplayName("The staff's day, with real servers")
+class DigestsTest {
+  private static final String DEPOT = "main@larkfield.example.org";
+  private static final String FITTERS = "fitters.river@larkfield.example.org";
+  private static final String MANAGER = "manager@larkfield.example.org";
+  private static final Duration SOON = Duration.ofSeconds(30);
+
+  @ConfigProperty(name = "kafka.bootstrap.servers")
+  String kafka;
+
+  @Inject WhenTheHourComesThenTellStaff day;
+  @Inject DataSource database;
+
+  private final String name = "Noa" + UuidV7.next().toString().substring(24);
+  private Peers peers;
+
+  @BeforeEach
+  void open() {
+    peers = new Peers(kafka);
+  }
+
+  @AfterEach
+  void close() {
+    peers.close();
+  }
+
+  @Test
+  @DisplayName(
+      "of a depot tells once a morning what is late, new and to be picked, in its language")
+  void depot() {
+    UUID request = UuidV7.next();
+    restock(request, 1, "requested", asked(request, "2036-05-02T15:00:00Z"));
+    await().atMost(SOON).until(() -> count("select count(*) from restock_open") >= 1);
+    day.look(Instant.parse("2036-05-01T12:29:00Z"));
+    day.look(Instant.parse("2036-05-01T12:31:00Z"));
+    day.look(Instant.parse("2036-05-01T20:00:00Z"));
+    assertThat(mails(DEPOT, "Reposición, ")).hasSize(1);
+    ReceivedMail first = mails(DEPOT, "Reposición, ").getFirst();
+    assertThat(first.subject()).isEqualTo("Reposición, jueves 1 de mayo: 1 abiertos");
+    assertThat(first.plain())
+        .contains("Por preparar", "- 3 x jaw pad 15mm", "/inventory/restock")
+        .doesNotContain("Atrasado");
+
+    restock(request, 2, "picked", moved(request));
+    await()
+        .atMost(SOON)
+        .until(() -> count("select count(*) from restock_open where state = 'picked'") == 1);
+    day.look(Instant.parse("2036-05-03T13:00:00Z"));
+    assertThat(mails(DEPOT, "Reposición, sábado").getFirst().plain())
+        .contains("Atrasado", "- 3 x jaw pad 15mm para NORTH, para el viernes 2 de mayo")
+        .doesNotContain("Por preparar");
+
+    restock(request, 3, "cancelled", cancelled(request));
+    await().atMost(SOON).until(() -> open(request) == 0);
+    day.look(Instant.parse("2036-05-04T13:00:00Z"));
+    assertThat(mails(DEPOT, "Reposición, ")).hasSize(2);
+    assertThat(count("select count(*) from digest where recipient = 'depot.MAIN'")).isEqualTo(3);
+  }
+
+  @Test
+  @DisplayName("of a field says who comes when and who must not wear, on the clock's odd days too")
+  void field() {
+    Family booked = new Family(name).guardian("en", null);
+    Family waits = new Family(name + "b").guardian("en", null);
+    List.of(booked, waits).forEach(f -> f.details().forEach(e -> peers.send(e, UuidV7.next())));
+    Refit today = new Refit(booked.player, "RIVER");
+    publish(today, today.opened(1), today.booked(2, "2036-03-09T17:00:00Z"));
+    Refit other = new Refit(waits.player, "RIVER");
+    publish(other, other.opened(1));
+    await()
+        .atMost(SOON)
+        .until(
+            () ->
+                count(
+                        "select count(*) from refit_case where refit_case in ('%s', '%s')"
+                                .formatted(today.id, other.id)
+                            + " and opened_event is not null and (starts_at is not null or"
+                            + " refit_case = '"
+                            + other.id
+                            + "')")
+                    == 2);
+    // The clock goes forward that night: half past six is an hour earlier by the sun.
+    day.look(Instant.parse("2036-03-09T12:29:00Z"));
+    assertThat(mails(FITTERS, "RIVER, Sunday, March 9")).isEmpty();
+    day.look(Instant.parse("2036-03-09T12:30:00Z"));
+    day.look(Instant.parse("2036-03-09T13:30:00Z"));
+    ReceivedMail mail = only(mails(FITTERS, "RIVER, Sunday, March 9"));
+    assertThat(mail.plain())
+        .contains("Booked today")
+        .contains("- 11:00 AM " + name + ", LV-0001, U10 Hawks: do not wear")
+        .contains("- " + name + "b, LV-0001, U10 Hawks: do not wear, no date yet")
+        .doesNotContain("Quintanar");
+    assertThat(only(mails(MANAGER, "Helmets, Sunday, March 9")).plain())
+        .contains("Cases that wait too long");
+
+    peers.send(booked.playerTombstone(), UuidV7.next());
+    await()
+        .atMost(SOON)
+        .until(
+            () ->
+                count("select count(*) from notice_text where plain like '%" + name + ", LV%'")
+                    == 0);
+  }
+
+  private void restock(UUID request, long version, String what, Map<String, Object> data) {
+    Event event =
+        Event.of(
+            "inventory.events",
+            "org.tapeline.inventory.restock-" + what + ".v1",
+            "restock-" + request,
+            version,
+            "NORTH",
+            data);
+    peers.send(event, UuidV7.next()).send(event, UuidV7.next());
+  }
+
+  private static Map<String, Object> asked(UUID request, String expected) {
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("request", request);
+    data.put("kind", "transfer");
+    data.put("place", "NORTH");
+    data.put("fromPlace", "MAIN");
+    data.put("item", "jaw-pad-15mm");
+    data.put("quantity", 3);
+    data.put("causes", List.of());
+    data.put("expectedAt", Instant.parse(expected));
+    data.put("at", Instant.now());
+    return data;
+  }
+
+  private static Map<String, Object> moved(UUID request) {
+    return Map.of(
+        "request", request, "place", "NORTH", "quantity", 3, "by", "depot", "at", Instant.now());
+  }
+
+  private static Map<String, Object> cancelled(UUID request) {
+    return Map.of(
+        "request",
+        request,
+        "place",
+        "NORTH",
+        "why",
+        "not-available",
+        "by",
+        "depot",
+        "at",
+        Instant.now());
+  }
+
+  private void publish(Refit refit, Event... events) {
+    for (Event event : events) {
+      peers.send(event, refit.correlationId).send(event, refit.correlationId);
+    }
+  }
+
+  private static ReceivedMail only(List<ReceivedMail> mails) {
+    assertThat(mails).hasSize(1);
+    return mails.getFirst();
+  }
+
+  /** Once what was raised has gone out. */
+  private static List<ReceivedMail> mails(String address, String subject) {
+    await()
+        .atMost(SOON)
+        .until(
+            () ->
+                given()
+                    .auth()
+                    .preemptive()
+                    .basic("manager", "larkfield")
+                    .get("/api/notices?state=raised")
+                    .jsonPath()
+                    .getList("notices.findAll { it.kind.endsWith('-day') }")
+                    .isEmpty());
+    return SmtpServer.to(address).stream()
+        .map(ReceivedMail::of)
+        .filter(m -> m.subject().startsWith(subject))
+        .toList();
+  }
+
+  private long open(UUID request) {
+    return count("select count(*) from restock_open where request = '" + request + "'");
+  }
+
+  private long count(String sql) {
+    try (Connection connection = database.getConnection();
+        Statement statement = connection.createStatement();
+        ResultSet result = statement.executeQuery(sql)) {
+      result.next();
+      return result.getLong(1);
+    } catch (SQLException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}
