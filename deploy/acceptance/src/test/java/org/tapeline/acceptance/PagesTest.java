@@ -134,6 +134,8 @@ class PagesTest {
     pages.put("causes", "/notify/causes");
     pages.put("contacts", "/notify/contacts?q=hawks");
     pages.put("notice", "/notify/notices/" + notice);
+    pages.put("people-not-reached", "/notify/unreached");
+    pages.put("slips", "/notify/teams/U10-HAWKS/sheet");
     pages.put("chain", "/chains/" + correlation);
     pages.put("mailbox", "/mailbox");
     return pages;

@@ -13,7 +13,6 @@ import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.notice.NoticeRow;
 import org.tapeline.notify.staff.Staff;
 import org.tapeline.notify.unreached.StaffList;
-import org.tapeline.notify.unreached.Unreached;
 import org.tapeline.notify.unreached.UnreachedPeople;
 import org.tapeline.notify.words.Facts;
 import org.tapeline.notify.words.Letter;
@@ -47,7 +46,7 @@ class ManagerDay implements Digest {
 
   @Override
   public Content of(String recipient, ZoneId zone, Instant now, Phrases phrases) {
-    List<Unreached> missing = people.list(Optional.empty());
+    UnreachedPeople.Found missing = people.list(Optional.empty(), StaffList.MOST);
     StaffList list = StaffList.of(missing, phrases);
     List<OpenCase> old = OpenCase.openedBefore(db, now.minus(settings.tooLong()));
     List<Letter.Section> sections = new ArrayList<>();
@@ -57,7 +56,7 @@ class ManagerDay implements Digest {
     Content.add(sections, phrases, "list.undelivered", givenUp(now), n -> givenUp(n, phrases));
     Content.add(sections, phrases, "list.old", old, c -> old(c, zone, phrases));
     return new Content(
-        missing.size(),
+        missing.families(),
         "",
         sections,
         Stream.concat(

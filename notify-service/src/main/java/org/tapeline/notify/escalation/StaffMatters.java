@@ -4,6 +4,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.persistence.EntityManager;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Function;
 
@@ -57,19 +58,24 @@ public class StaffMatters {
   /**
    * Takes all that waits for one recipient, unless another process did so meanwhile.
    *
-   * @param tell gets the notices that nobody answered, oldest first, and gives the id of the notice
-   *     that tells of them
+   * @param tell gets the notices, oldest first, and gives the id of the notice that tells of them;
+   *     empty when somebody answered all of them meanwhile
    */
-  public void take(String recipient, Instant now, Function<List<UUID>, UUID> tell) {
+  public void take(String recipient, Instant now, Function<List<UUID>, Optional<UUID>> tell) {
     lock(recipient);
     if (!due(now).contains(recipient)) {
       return;
     }
-    List<UUID> waiting = waiting(recipient);
-    UUID told = tell.apply(waiting);
+    Optional<UUID> told = tell.apply(waiting(recipient));
+    if (told.isEmpty()) {
+      db.createNativeQuery("delete from staff_matter where recipient = ?1 and told_in is null")
+          .setParameter(1, recipient)
+          .executeUpdate();
+      return;
+    }
     db.createNativeQuery(
             "update staff_matter set told_in = ?1 where recipient = ?2 and told_in is null")
-        .setParameter(1, told)
+        .setParameter(1, told.get())
         .setParameter(2, recipient)
         .executeUpdate();
     db.createNativeQuery("update staff_pace set told_at = ?1 where recipient = ?2")

@@ -3,7 +3,6 @@ package org.tapeline.notify.unreached;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
@@ -13,7 +12,6 @@ import org.tapeline.notify.escalation.StaffMatters;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.notice.NoticeRow;
 import org.tapeline.notify.notice.Notices;
-import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.place.Places;
 import org.tapeline.notify.staff.Staff;
 import org.tapeline.notify.staff.StaffNoticeWriter;
@@ -54,20 +52,21 @@ public class NotReachedNotices {
 
   @Transactional
   void tell(String recipient, Instant now) {
-    matters.take(recipient, now, notices -> tell(recipient, people.of(notices), notices));
+    matters.take(
+        recipient, now, notices -> tell(recipient, people.of(notices, StaffList.MOST), notices));
   }
 
   /** Who was reached meanwhile is left out; when nobody is left there is nothing to tell. */
-  private UUID tell(String recipient, List<Unreached> who, List<UUID> notices) {
+  private Optional<UUID> tell(String recipient, UnreachedPeople.Found who, List<UUID> notices) {
     UUID about = DerivedId.from(notices.getFirst(), "not-reached/" + notices.size());
-    if (who.isEmpty()) {
-      return about;
+    if (who.shown().isEmpty()) {
+      return Optional.empty();
     }
     Phrases phrases = words.phrases(staff.languageOf(recipient));
     StaffList list = StaffList.of(who, phrases);
     Facts facts =
         Facts.none()
-            .with("quantity", families(who.size(), phrases))
+            .with("quantity", families(who.families(), phrases))
             .with("place", place(recipient, phrases));
     NoticeRow first = NoticeRow.findById(notices.getFirst());
     writer.raise(
@@ -75,10 +74,7 @@ public class NotReachedNotices {
             NoticeKind.NOT_REACHED,
             about,
             recipient,
-            who.stream()
-                .map(Unreached::urgency)
-                .min(Comparator.naturalOrder())
-                .orElse(Urgency.SOON),
+            who.shown().getFirst().urgency(),
             facts,
             "link.unreached",
             "/notify/unreached",
@@ -87,7 +83,7 @@ public class NotReachedNotices {
             List.of(new Letter.Section(phrases.of("list.not-reached"), list.lines()))),
         list.causes(),
         new Cause(first.raisedEvent, first.correlationId, "not-reached"));
-    return Notices.idOf(NoticeKind.NOT_REACHED, about, recipient);
+    return Optional.of(Notices.idOf(NoticeKind.NOT_REACHED, about, recipient));
   }
 
   /** Such as {@code 3 families}, in the middle of a sentence. */

@@ -59,24 +59,27 @@ class OpenNotices {
   }
 
   /** A notice and the fields whose fitters care for it; none while that is not known. */
-  record Open(UUID notice, Set<String> fields) {}
+  record Open(UUID notice, UUID guardian, Set<String> fields) {}
 
   /**
    * The most urgent first, then the oldest.
    *
    * @param fields only of these; empty for all
    */
-  List<Open> list(Optional<? extends Collection<String>> fields, int most) {
+  List<Open> list(Optional<? extends Collection<String>> fields) {
     Query query = query(fields.isPresent() ? OF_FIELDS : "");
     fields.ifPresent(codes -> query.setParameter("fields", orNone(codes)));
-    return read(query.setMaxResults(most));
+    return read(query);
   }
 
   /** Those of these notices that are still open. */
   List<Open> of(Collection<UUID> notices) {
     return notices.isEmpty()
         ? List.of()
-        : read(query(" and n.notice in (:notices)").setParameter("notices", notices));
+        : read(
+            query(" and n.notice = any (cast(:notices as uuid[]))")
+                .setParameter(
+                    "notices", notices.stream().map(UUID::toString).toArray(String[]::new)));
   }
 
   /** Those about players of a team. */
@@ -85,7 +88,8 @@ class OpenNotices {
   }
 
   private Query query(String only) {
-    return db.createNativeQuery("select n.notice, " + FIELDS + OPEN + only + ORDER, Object[].class)
+    return db.createNativeQuery(
+            "select n.notice, g.guardian, " + FIELDS + OPEN + only + ORDER, Object[].class)
         .setParameter("goodNews", NoticeKind.FITTED_AGAIN.code());
   }
 
@@ -97,8 +101,12 @@ class OpenNotices {
     List<Open> open = new ArrayList<>();
     for (Object row : query.getResultList()) {
       Object[] cells = (Object[]) row;
-      String fields = cells[1] == null ? "" : (String) cells[1];
-      open.add(new Open((UUID) cells[0], fields.isEmpty() ? Set.of() : Set.of(fields.split(" "))));
+      String fields = cells[2] == null ? "" : (String) cells[2];
+      open.add(
+          new Open(
+              (UUID) cells[0],
+              (UUID) cells[1],
+              fields.isEmpty() ? Set.of() : Set.of(fields.split(" "))));
     }
     return open;
   }

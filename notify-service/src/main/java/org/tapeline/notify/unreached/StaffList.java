@@ -22,11 +22,12 @@ public record StaffList(List<String> lines, List<UUID> players, List<UUID> cause
 
   private static final Set<String> WHYS = Set.of("no-address", "address-refused", "not-confirmed");
 
-  public static StaffList of(List<Unreached> people, Phrases phrases) {
-    List<Unreached> named = people.subList(0, Math.min(MOST, people.size()));
+  /** At most {@link #MOST} families are named. */
+  public static StaffList of(UnreachedPeople.Found people, Phrases phrases) {
+    List<Unreached> named = people.shown();
     List<String> lines = new ArrayList<>(named.stream().map(who -> line(who, phrases)).toList());
-    if (people.size() > MOST) {
-      String more = Integer.toString(people.size() - MOST);
+    if (people.families() > named.size()) {
+      String more = Integer.toString(people.families() - named.size());
       lines.add(phrases.of("list.more", Facts.none().with("quantity", more)));
     }
     return new StaffList(

@@ -20,6 +20,8 @@ public class UnreachedCsv {
   private static final List<String> HEADER =
       List.of("person", "telephone", "children", "urgency", "since", "why", "tried", "fields");
 
+  private static final int MOST = 10_000;
+
   private final UnreachedPeople people;
   private final Staff staff;
 
@@ -34,7 +36,7 @@ public class UnreachedCsv {
     return CsvAnswer.of(
         "people-not-reached",
         HEADER,
-        people.list(Optional.empty()).stream().map(who -> row(who, say)).toList());
+        people.list(Optional.empty(), MOST).shown().stream().map(who -> row(who, say)).toList());
   }
 
   private static List<?> row(Unreached who, UnreachedWords say) {

@@ -30,6 +30,8 @@ import org.tapeline.notify.staff.Staff;
 @Produces(MediaType.TEXT_HTML)
 @RunOnVirtualThread
 public class UnreachedPage {
+  private static final int MOST = 500;
+
   private final UnreachedPeople people;
   private final Reaching reaching;
   private final Staff staff;
@@ -57,7 +59,7 @@ public class UnreachedPage {
     private Templates() {}
 
     static native TemplateInstance list(
-        List<Line> people, List<Team> teams, UnreachedWords say, String problem, int most);
+        List<Line> people, int families, List<Team> teams, UnreachedWords say, String problem);
   }
 
   @GET
@@ -93,17 +95,17 @@ public class UnreachedPage {
   }
 
   private TemplateInstance page(String problem) {
-    List<Unreached> found = people.list(scope());
+    UnreachedPeople.Found found = people.list(scope(), MOST);
     TreeMap<String, String> teams = new TreeMap<>();
-    found.stream()
+    found.shown().stream()
         .flatMap(who -> who.children().stream())
         .forEach(child -> teams.put(child.team(), child.teamName()));
     return Templates.list(
-        found.stream().map(who -> new Line(who, UuidV7.next())).toList(),
+        found.shown().stream().map(who -> new Line(who, UuidV7.next())).toList(),
+        found.families(),
         teams.entrySet().stream().map(t -> new Team(t.getKey(), t.getValue())).toList(),
         new UnreachedWords(staff.zone()),
-        problem,
-        UnreachedPeople.MOST);
+        problem);
   }
 
   private Optional<Collection<String>> scope() {

@@ -30,9 +30,6 @@ import org.tapeline.notify.unreached.Unreached.Tried;
 /** Who has to be reached by a person, with all that one needs for the call. */
 @ApplicationScoped
 public class UnreachedPeople {
-  /** A list shows at most this many notices, the most urgent first. */
-  public static final int MOST = 1000;
-
   private final OpenNotices open;
 
   UnreachedPeople(OpenNotices open) {
@@ -40,42 +37,53 @@ public class UnreachedPeople {
   }
 
   /**
-   * The most urgent first, then the one who waits longest.
-   *
+   * @param families how many there are in all
+   * @param shown the most urgent of them, then those who wait longest
+   */
+  public record Found(int families, List<Unreached> shown) {}
+
+  /**
    * @param fields only of these; empty for all
+   * @param most how many families are shown
    */
   @Transactional
-  public List<Unreached> list(Optional<? extends Collection<String>> fields) {
-    return people(open.list(fields, MOST));
+  public Found list(Optional<? extends Collection<String>> fields, int most) {
+    return found(open.list(fields), most);
   }
 
-  /** Those of these notices that are still open, by person. */
+  /** Those of these notices that are still open, by family. */
   @Transactional
-  public List<Unreached> of(Collection<UUID> notices) {
-    return people(open.of(notices));
+  public Found of(Collection<UUID> notices, int most) {
+    return found(open.of(notices), most);
   }
 
-  /** Guardians of a team's players. */
+  /** Families of a team's players. */
   @Transactional
-  public List<Unreached> ofTeam(String team) {
-    return people(open.ofTeam(team));
+  public Found ofTeam(String team, int most) {
+    return found(open.ofTeam(team), most);
   }
 
-  private static List<Unreached> people(List<Open> found) {
-    if (found.isEmpty()) {
-      return List.of();
-    }
-    Set<UUID> ids = found.stream().map(Open::notice).collect(Collectors.toSet());
-    Known known = Known.of(ids);
+  private static Found found(List<Open> found, int most) {
     Map<UUID, List<Open>> byGuardian = new LinkedHashMap<>();
     for (Open one : found) {
-      UUID guardian = UUID.fromString(known.notices().get(one.notice()).recipient);
-      byGuardian.computeIfAbsent(guardian, g -> new ArrayList<>()).add(one);
+      byGuardian.computeIfAbsent(one.guardian(), g -> new ArrayList<>()).add(one);
     }
-    List<Unreached> people = new ArrayList<>();
-    byGuardian.forEach((guardian, theirs) -> people.add(known.person(guardian, theirs)));
-    people.sort(Comparator.comparing(Unreached::urgency).thenComparing(Unreached::since));
-    return people;
+    List<UUID> first = byGuardian.keySet().stream().limit(most).toList();
+    if (first.isEmpty()) {
+      return new Found(byGuardian.size(), List.of());
+    }
+    Known known =
+        Known.of(
+            first.stream()
+                .flatMap(guardian -> byGuardian.get(guardian).stream())
+                .map(Open::notice)
+                .collect(Collectors.toSet()));
+    List<Unreached> shown =
+        first.stream()
+            .map(guardian -> known.person(guardian, byGuardian.get(guardian)))
+            .sorted(Comparator.comparing(Unreached::urgency).thenComparing(Unreached::since))
+            .toList();
+    return new Found(byGuardian.size(), shown);
   }
 
   /** All that was read at once for a list. */

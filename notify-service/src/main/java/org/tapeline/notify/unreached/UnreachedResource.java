@@ -25,6 +25,8 @@ import org.tapeline.journal.quarkus.http.CommandId;
 @Produces(MediaType.APPLICATION_JSON)
 @RunOnVirtualThread
 public class UnreachedResource {
+  private static final int MOST = 500;
+
   private final UnreachedPeople people;
   private final Reaching reaching;
   private final Caller caller;
@@ -35,8 +37,11 @@ public class UnreachedResource {
     this.caller = caller;
   }
 
-  /** The most urgent first, then the one who waits longest. */
-  public record Listing(List<Unreached> people) {}
+  /**
+   * @param families how many there are in all
+   * @param people at most 500, the most urgent first, then the one who waits longest
+   */
+  public record Listing(int families, List<Unreached> people) {}
 
   /**
    * @param notices which notices the person was told
@@ -47,8 +52,9 @@ public class UnreachedResource {
   @GET
   @Operation(summary = "People whom somebody has to reach, of all fields or of the caller's own")
   public Listing list() {
-    return new Listing(
-        people.list(caller.isManager() ? Optional.empty() : Optional.of(caller.fields())));
+    UnreachedPeople.Found found =
+        people.list(caller.isManager() ? Optional.empty() : Optional.of(caller.fields()), MOST);
+    return new Listing(found.families(), found.shown());
   }
 
   @POST

@@ -1,0 +1,50 @@
+package org.tapeline.notify.sheet;
+
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.logging.Level;
+
+/**
+ * A page of HTML as PDF, tagged so that it can be read aloud (PDF/UA, ISO 14289-1), with its fonts
+ * inside. Nothing is loaded from elsewhere.
+ */
+final class SheetPdf {
+  private static final String FAMILY = "Liberation Sans";
+
+  static {
+    // It tells of every style sheet and font that it reads.
+    XRLog.listRegisteredLoggers().forEach(logger -> XRLog.setLevel(logger, Level.WARNING));
+  }
+
+  private SheetPdf() {}
+
+  /**
+   * @param xhtml well-formed, with a title and a language; pictures only as {@code data:} addresses
+   */
+  static byte[] of(String xhtml) {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    try {
+      PdfRendererBuilder builder = new PdfRendererBuilder();
+      builder.usePdfUaAccessibility(true);
+      builder.useFont(() -> font("Regular"), FAMILY, 400, FontStyle.NORMAL, true);
+      builder.useFont(() -> font("Bold"), FAMILY, 700, FontStyle.NORMAL, true);
+      builder.useUriResolver((base, uri) -> uri.startsWith("data:") ? uri : null);
+      builder.withProducer("Tapeline");
+      builder.withHtmlContent(xhtml, null);
+      builder.toStream(pdf);
+      builder.run();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return pdf.toByteArray();
+  }
+
+  private static InputStream font(String style) {
+    return SheetPdf.class.getResourceAsStream("/fonts/LiberationSans-" + style + ".ttf");
+  }
+}
