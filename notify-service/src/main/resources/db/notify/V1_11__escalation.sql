@@ -20,7 +20,7 @@ where state in ('raised', 'sent', 'undeliverable')
 
 -- The steps that were taken, each once.
 create table notice_escalation (
-  notice uuid not null references notice (notice),
+  notice uuid not null references notice (notice) on delete cascade,
   step   text not null check (step in ('second-channel', 'fitters', 'manager')),
   at     timestamptz not null,
   primary key (notice, step)
@@ -29,7 +29,7 @@ create table notice_escalation (
 -- Whom staff are to reach, until they are told of it together with others.
 create table staff_matter (
   recipient text not null,
-  notice    uuid not null references notice (notice),
+  notice    uuid not null references notice (notice) on delete cascade,
   at        timestamptz not null,
   -- The notice that told it; null: it waits.
   told_in   uuid,

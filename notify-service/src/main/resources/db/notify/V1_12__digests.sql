@@ -17,7 +17,7 @@ create table digest (
   recipient text not null,
   kind      text not null check (kind in ('depot-day', 'field-day', 'manager-day')),
   day       date not null,
-  notice    uuid references notice (notice),
+  notice    uuid references notice (notice) on delete set null,
   at        timestamptz not null,
   primary key (recipient, kind, day)
 );

@@ -15,13 +15,17 @@ import org.tapeline.notify.notice.NoticeKind;
 /** Finds the notices that are people's business; in the caller's transaction. */
 @ApplicationScoped
 class OpenNotices {
-  /** Nobody is called for good news. */
+  /** Nobody is called for good news, nor for a child who was erased with all words about it. */
   private static final String OPEN =
       """
        from notice n
       join guardian g on g.guardian = cast(n.recipient as uuid)
       where n.people_at is not null and n.state in ('raised', 'sent', 'undeliverable')
-        and n.kind <> :goodNews and
+        and n.kind <> :goodNews
+        and (exists (select 1 from notice_text t where t.notice = n.notice)
+          or exists (select 1 from notice_player np join player p on p.player = np.player
+            where np.notice = n.notice))
+        and
       """
           + Surroundings.IS_OPEN;
 

@@ -135,6 +135,17 @@ class DigestsTest {
             () ->
                 count("select count(*) from notice_text where plain like '%" + name + ", LV%'")
                     == 0);
+    assertThat(unreached()).doesNotContain(booked.guardianId(0).toString());
+    assertThat(unreached()).contains(waits.guardianId(0).toString());
+  }
+
+  private static String unreached() {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("manager", "larkfield")
+        .get("/api/unreached")
+        .asString();
   }
 
   private void restock(UUID request, long version, String what, Map<String, Object> data) {
