@@ -102,7 +102,7 @@ class FieldAppWithoutSignalTest {
               () ->
                   Tapeline.status(FieldStory.FITTER, "/fitting/api/sessions/" + session) == 200
                       && FieldStory.session(session).path("answers").size() >= 3);
-      FittingProcess service = FittingProcess.kill();
+      KilledService service = KilledService.of("fitting", "data");
       assertThat(phone.queue()).hasText(WAITING);
       service.startAgain();
       Patience.soon()

@@ -3,6 +3,10 @@ package org.tapeline.acceptance;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -50,6 +54,20 @@ final class LocalRun implements AutoCloseable {
 
   String address() {
     return address;
+  }
+
+  /** Whether that service says that it is ready. */
+  boolean ready(String service) {
+    URI health = URI.create(address + "/" + service + "/q/health/ready");
+    try (HttpClient http = HttpClient.newHttpClient()) {
+      HttpRequest request = HttpRequest.newBuilder(health).build();
+      return http.send(request, HttpResponse.BodyHandlers.discarding()).statusCode() == 200;
+    } catch (IOException e) {
+      return false;
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
   }
 
   private void awaitGreeting() throws IOException {
