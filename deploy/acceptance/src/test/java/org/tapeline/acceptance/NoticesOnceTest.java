@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.net.URI;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -42,6 +43,7 @@ class NoticesOnceTest {
       deliver(run, kafka, deliveries);
       CaughtMails mails = new CaughtMails(LocalRun.data(RUN).resolve("mail"));
       Patience.soon()
+          .atMost(Duration.ofMinutes(2))
           .untilAsserted(() -> assertThat(untold(mails, families, asked)).as("not told").isEmpty());
       // One more, after all others: when it has gone out, whatever would still come has come.
       ToldFamily last = ToldFamily.some(1).getFirst();
@@ -65,7 +67,7 @@ class NoticesOnceTest {
       kafka.publishAll(deliveries.subList(from, Math.min(from + part, deliveries.size())));
       if (from + part < deliveries.size()) {
         KilledService.of("notify", RUN).startAgain();
-        Patience.soon().until(() -> run.ready("notify"));
+        Patience.soon().atMost(Duration.ofMinutes(2)).until(() -> run.ready("notify"));
       }
     }
   }

@@ -43,6 +43,10 @@ public record KafkaClients(String bootstrapServers, Map<String, Object> extra) {
     settings.put(ConsumerConfig.AUTO_OFFSET_RESET_CONFIG, "earliest");
     settings.put(ConsumerConfig.MAX_POLL_RECORDS_CONFIG, 500);
     settings.put(ConsumerConfig.METADATA_MAX_AGE_CONFIG, 5_000);
+    // A process that was killed is missed after this long, and only then another reads on. A copy
+    // that is merely slow and taken for dead does no harm: the inbox applies nothing twice.
+    settings.put(ConsumerConfig.SESSION_TIMEOUT_MS_CONFIG, 10_000);
+    settings.put(ConsumerConfig.HEARTBEAT_INTERVAL_MS_CONFIG, 3_000);
     return new KafkaConsumer<>(settings, new StringDeserializer(), new ByteArrayDeserializer());
   }
 
