@@ -145,39 +145,45 @@ class HouseholdsTest {
   @DisplayName("is one notice of each cause, however often and in whatever order it comes")
   void threeTimesInAnyOrder() {
     for (long seed = 1; seed <= 3; seed++) {
-      Siblings family = new Siblings("en", seed + "." + rosa, "Mia", "Leo", "Ana");
-      Refit mia = new Refit(family.player("Mia"));
-      Refit leo = new Refit(family.player("Leo"));
-      SignOff ana = new SignOff(family.player("Ana"));
-      List<Event> events = new ArrayList<>(family.details());
-      events.add(mia.opened(1));
-      events.add(mia.booked(2, SATURDAY));
-      events.add(leo.opened(1, "soon"));
-      events.add(leo.booked(2, SATURDAY));
-      events.add(ana.recheckDue(1, NOW, Instant.parse("2035-09-16T05:00:00Z")));
+      Siblings family = new Siblings("en", seed + "." + rosa, "Mia", "Leo", "Ana", "Zoe");
       List<Event> shuffled = new ArrayList<>();
       for (int times = 0; times < 3; times++) {
-        shuffled.addAll(events);
+        shuffled.addAll(family.details());
+      }
+      List<Event> causes = causes(family);
+      for (int times = 0; times < 3; times++) {
+        shuffled.addAll(causes);
       }
       Collections.shuffle(shuffled, new Random(seed));
       shuffled.forEach(this::publish);
-      // The opening tells without a date when the booking comes much later: then one more with it.
-      String told =
-          "select count(distinct (c.about, c.kind)) from notice n join notice_cover c using"
-              + " (notice) where n.state = 'sent' and n.recipient = '"
-              + family.guardian
-              + "' and n.kind <> 'refit-date'";
-      await().atMost(SOON).until(() -> count(told) == 3);
-      assertThat(
-              count(
-                  "select count(*) from notice where state = 'sent' and kind <> 'refit-date' and"
-                      + " recipient = '"
-                      + family.guardian
-                      + "'"))
-          .isEqualTo(3);
-      assertThat(SmtpServer.to(seed + "." + rosa).size()).isBetween(3, 5);
+      String sent =
+          " from notice n where n.state = 'sent' and n.recipient = '" + family.guardian + "'";
+      // On a slow machine the date may come as a notice of its own.
+      String kinds = "select count(distinct n.kind)" + sent + " and n.kind <> 'refit-date'";
+      await().atMost(SOON).until(() -> count(kinds) == 4);
+      assertThat(count("select count(*)" + sent + " and n.kind <> 'refit-date'")).isEqualTo(4);
+      String twice =
+          "select count(*) from (select c.event"
+              + sent.replace("where", "join notice_cause c using (notice) where")
+              + " group by c.event having count(*) > 1) t";
+      assertThat(count(twice)).isZero();
+      assertThat(SmtpServer.to(seed + "." + rosa).size()).isBetween(4, 6);
     }
-    assertThat(count("select count(*) from inbox_parked")).isZero();
+    await().atMost(SOON).until(() -> count("select count(*) from inbox_parked") == 0);
+  }
+
+  private static List<Event> causes(Siblings family) {
+    Refit mia = new Refit(family.player("Mia"));
+    Refit leo = new Refit(family.player("Leo"));
+    SignOff zoe = new SignOff(family.player("Zoe"));
+    return List.of(
+        mia.opened(1),
+        mia.booked(2, SATURDAY),
+        leo.opened(1, "soon"),
+        leo.booked(2, SATURDAY),
+        new SignOff(family.player("Ana")).recheckDue(1, NOW, Instant.parse("2035-09-16T05:00:00Z")),
+        zoe.signedOff(1, NOW.minus(Duration.ofDays(10))),
+        zoe.lapsed(2, NOW));
   }
 
   @Test
