@@ -122,6 +122,29 @@ class HouseholdsTest {
   }
 
   @Test
+  @DisplayName("leaves out a brother who was erased before it went out, and still tells the sister")
+  void brotherErased() {
+    SmtpServer.down();
+    Siblings family = new Siblings("en", rosa, "Mia", "Leo");
+    Refit mia = new Refit(family.player("Mia"));
+    Refit leo = new Refit(family.player("Leo"));
+    publish(mia.opened(1), leo.opened(1), mia.booked(2, SATURDAY), leo.booked(2, SATURDAY));
+    bothAreKnown(mia, leo);
+    family.details().forEach(this::publish);
+    await()
+        .atMost(SOON)
+        .until(() -> states(mia).contains("raised") && states(leo).contains("raised"));
+    publish(family.tombstone("Leo"));
+    String known = "select count(*) from player where player = '" + family.player("Leo") + "'";
+    await().atMost(SOON).until(() -> count(known) == 0);
+    SmtpServer.up();
+    await()
+        .atMost(SOON)
+        .until(() -> subjects().stream().anyMatch(s -> s.startsWith("Do not wear: Mia's")));
+    assertThat(SmtpServer.to(rosa)).noneMatch(m -> ReceivedMail.of(m).plain().contains("Leo"));
+  }
+
+  @Test
   @DisplayName("is a reminder of a fit check, none once it was done, and a stop when it was missed")
   void recheck() {
     Siblings family = new Siblings("en", rosa, "Mia");

