@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
-import java.util.stream.Collectors;
 import org.tapeline.journal.Cause;
 import org.tapeline.notify.channel.Reach;
 import org.tapeline.notify.notice.Decision;
@@ -24,8 +23,6 @@ import org.tapeline.notify.staff.Staff;
 /** Takes the steps that are due. All that follows from one notice is one transaction. */
 @ApplicationScoped
 public class Escalations {
-  private static final int AT_ONCE = 50;
-
   private final Notices notices;
   private final Surroundings surroundings;
   private final StaffMatters matters;
@@ -51,40 +48,12 @@ public class Escalations {
     this.clock = clock;
   }
 
-  /** Notices whose time has come, the most urgent first, some at a time. */
-  @Transactional
-  List<UUID> due(Instant now) {
-    List<?> due =
-        NoticeRow.getEntityManager()
-            .createNativeQuery(
-                """
-                select notice from notice where escalate_at <= ?1
-                order by case urgency when 'do-not-wear' then 0 when 'soon' then 1 else 2 end,
-                  escalate_at
-                limit ?2
-                """,
-                UUID.class)
-            .setParameter(1, now)
-            .setParameter(2, AT_ONCE)
-            .getResultList();
-    return due.stream().map(UUID.class::cast).toList();
-  }
-
   /** Does what is due with a notice; nothing when another process did it meanwhile. */
   @Transactional
   void look(UUID notice, Instant now) {
     NoticeRow row = NoticeRow.locked(notice);
     if (row.escalateAt != null && !row.escalateAt.isAfter(now)) {
       look(row, now);
-    }
-  }
-
-  /** One that cannot be worked on comes again later, so that it holds nobody up. */
-  @Transactional
-  void putOff(UUID notice, Instant until) {
-    NoticeRow row = NoticeRow.locked(notice);
-    if (row.escalateAt != null) {
-      row.escalateAt = until;
     }
   }
 
@@ -99,30 +68,16 @@ public class Escalations {
   }
 
   private Optional<Escalation.Due> next(NoticeRow row, Instant now) {
-    EscalationPolicy.Rule rule = policy.of(Urgency.of(row.urgency));
+    Set<EscalationStep> done =
+        WhatHappened.stepsOf(List.of(row.notice)).getOrDefault(row.notice, Set.of());
     // What is around a notice is asked for only when a step could be due at all.
-    Optional<Escalation.Due> soonest =
-        Escalation.next(happened(row, false, EnumSet.allOf(EscalationStep.class)), rule);
+    Optional<Escalation.Due> soonest = WhatHappened.soonest(row, done, policy);
     if (soonest.isEmpty() || soonest.get().at().isAfter(now)) {
       return soonest;
     }
-    boolean over = !surroundings.isOpen(row.notice);
-    return Escalation.next(happened(row, over, possible(row)), rule);
-  }
-
-  private static Happened happened(NoticeRow row, boolean over, Set<EscalationStep> possible) {
-    Set<EscalationStep> done =
-        EscalationRow.of(List.of(row.notice)).stream()
-            .map(taken -> EscalationStep.of(taken.step))
-            .collect(Collectors.toUnmodifiableSet());
-    return new Happened(
-        Urgency.of(row.urgency),
-        row.raisedAt,
-        Optional.ofNullable(row.sentAt),
-        row.state.equals("undeliverable") ? Optional.of(row.peopleAt) : Optional.empty(),
-        over || row.state.equals("acknowledged") || row.state.equals("cancelled"),
-        done,
-        possible);
+    return Escalation.next(
+        WhatHappened.to(row, surroundings.isOpen(row.notice), done, possible(row)),
+        policy.of(Urgency.of(row.urgency)));
   }
 
   private Set<EscalationStep> possible(NoticeRow row) {

@@ -5,7 +5,6 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.List;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 
@@ -15,10 +14,12 @@ public class WhenNobodyConfirmsThenEscalate {
   private static final Logger LOG = Logger.getLogger(WhenNobodyConfirmsThenEscalate.class);
   private static final Duration AGAIN = Duration.ofMinutes(1);
 
+  private final EscalationQueue queue;
   private final Escalations escalations;
   private final Clock clock;
 
-  WhenNobodyConfirmsThenEscalate(Escalations escalations, Clock clock) {
+  WhenNobodyConfirmsThenEscalate(EscalationQueue queue, Escalations escalations, Clock clock) {
+    this.queue = queue;
     this.escalations = escalations;
     this.clock = clock;
   }
@@ -32,10 +33,11 @@ public class WhenNobodyConfirmsThenEscalate {
 
   /** Takes every step that is due at a time. */
   public void look(Instant now) {
-    List<UUID> due = escalations.due(now);
-    while (!due.isEmpty()) {
-      due.forEach(notice -> look(notice, now));
-      due = escalations.due(now);
+    boolean more = true;
+    while (more) {
+      EscalationQueue.Glance glance = queue.glance(now);
+      glance.due().forEach(notice -> look(notice, now));
+      more = glance.more();
     }
   }
 
@@ -44,7 +46,7 @@ public class WhenNobodyConfirmsThenEscalate {
       escalations.look(notice, now);
     } catch (RuntimeException e) {
       LOG.warnf("Notice %s cannot be followed up, trying again: %s", notice, e);
-      escalations.putOff(notice, now.plus(AGAIN));
+      queue.putOff(notice, now.plus(AGAIN));
     }
   }
 }

@@ -108,6 +108,12 @@ public class NoticeRow extends PanacheEntityBase {
     return findById(notice, LockModeType.PESSIMISTIC_WRITE);
   }
 
+  /** Several notices, read at once; by id. */
+  public static Map<UUID, NoticeRow> byId(Collection<UUID> notices) {
+    return NoticeRow.<NoticeRow>list("notice in ?1", notices).stream()
+        .collect(Collectors.toMap(n -> n.notice, Function.identity()));
+  }
+
   /** Several notices with their players, read at once; by id. */
   public static Map<UUID, NoticeRow> withPlayers(Collection<UUID> notices) {
     return NoticeRow.<NoticeRow>find(
