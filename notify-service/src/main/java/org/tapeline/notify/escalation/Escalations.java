@@ -57,46 +57,67 @@ public class Escalations {
     }
   }
 
+  /**
+   * Who could be told, and how.
+   *
+   * @param channel one that was not used yet
+   * @param fitters those of the fields that have an address
+   */
+  private record Ahead(Optional<String> channel, List<String> fitters) {}
+
   /** A step that was due long ago is taken now, and the ones after it that are due as well. */
   private void look(NoticeRow row, Instant now) {
-    Optional<Escalation.Due> next = next(row, now);
-    while (next.isPresent() && !next.get().at().isAfter(now)) {
-      take(next.get().step(), row);
-      next = next(row, now);
+    Set<EscalationStep> done = EnumSet.noneOf(EscalationStep.class);
+    done.addAll(WhatHappened.stepsOf(List.of(row.notice)).getOrDefault(row.notice, Set.of()));
+    Optional<Escalation.Due> next = WhatHappened.soonest(row, done, policy);
+    // What is around a notice is asked for only when a step could be due at all.
+    if (isDue(next, now)) {
+      boolean open = surroundings.isOpen(row.notice);
+      Ahead ahead = ahead(row);
+      next = next(row, open, done, ahead);
+      while (isDue(next, now)) {
+        take(next.get().step(), row, ahead);
+        done.add(next.get().step());
+        next = next(row, open, done, ahead);
+      }
     }
     row.escalateAt = next.map(Escalation.Due::at).orElse(null);
   }
 
-  private Optional<Escalation.Due> next(NoticeRow row, Instant now) {
-    Set<EscalationStep> done =
-        WhatHappened.stepsOf(List.of(row.notice)).getOrDefault(row.notice, Set.of());
-    // What is around a notice is asked for only when a step could be due at all.
-    Optional<Escalation.Due> soonest = WhatHappened.soonest(row, done, policy);
-    if (soonest.isEmpty() || soonest.get().at().isAfter(now)) {
-      return soonest;
-    }
-    return Escalation.next(
-        WhatHappened.to(row, surroundings.isOpen(row.notice), done, possible(row)),
-        policy.of(Urgency.of(row.urgency)));
+  private static boolean isDue(Optional<Escalation.Due> step, Instant now) {
+    return step.isPresent() && !step.get().at().isAfter(now);
   }
 
-  private Set<EscalationStep> possible(NoticeRow row) {
+  private Ahead ahead(NoticeRow row) {
+    Optional<String> channel =
+        surroundings.hasNewer(row.notice)
+            ? Optional.empty()
+            : reach.next(
+                row.recipient, Urgency.of(row.urgency), NoticeTryRow.channelsOf(row.notice));
+    List<String> fitters =
+        surroundings.fieldsOf(row.notice).stream()
+            .flatMap(field -> staff.fitters(field).stream())
+            .toList();
+    return new Ahead(channel, fitters);
+  }
+
+  private Optional<Escalation.Due> next(
+      NoticeRow row, boolean open, Set<EscalationStep> done, Ahead ahead) {
     Set<EscalationStep> possible = EnumSet.of(EscalationStep.MANAGER);
-    if (row.state.equals("sent")
-        && !surroundings.hasNewer(row.notice)
-        && secondChannel(row).isPresent()) {
+    if (row.state.equals("sent") && ahead.channel().isPresent()) {
       possible.add(EscalationStep.SECOND_CHANNEL);
     }
-    if (!fitters(row).isEmpty()) {
+    if (!ahead.fitters().isEmpty()) {
       possible.add(EscalationStep.FITTERS);
     }
-    return possible;
+    return Escalation.next(
+        WhatHappened.to(row, open, done, possible), policy.of(Urgency.of(row.urgency)));
   }
 
-  private void take(EscalationStep step, NoticeRow row) {
+  private void take(EscalationStep step, NoticeRow row, Ahead ahead) {
     Instant now = clock.instant();
     Optional<String> to =
-        step == EscalationStep.SECOND_CHANNEL ? secondChannel(row) : Optional.empty();
+        step == EscalationStep.SECOND_CHANNEL ? ahead.channel() : Optional.empty();
     EscalationRow taken = new EscalationRow();
     taken.notice = row.notice;
     taken.step = step.code();
@@ -112,18 +133,8 @@ public class Escalations {
     }
     switch (step) {
       case SECOND_CHANNEL -> {}
-      case FITTERS -> fitters(row).forEach(f -> matters.add(f, row.notice, now));
+      case FITTERS -> ahead.fitters().forEach(f -> matters.add(f, row.notice, now));
       case MANAGER -> matters.add(Staff.MANAGER, row.notice, now);
     }
-  }
-
-  private Optional<String> secondChannel(NoticeRow row) {
-    return reach.next(row.recipient, Urgency.of(row.urgency), NoticeTryRow.channelsOf(row.notice));
-  }
-
-  private List<String> fitters(NoticeRow row) {
-    return surroundings.fieldsOf(row.notice).stream()
-        .flatMap(field -> staff.fitters(field).stream())
-        .toList();
   }
 }
