@@ -65,27 +65,38 @@ public final class SignedTokens {
     token[0] = FORMAT;
     System.arraycopy(content, 0, token, 1, content.length);
     System.arraycopy(mac(token), 0, token, token.length - MAC, MAC);
-    return Base64.getUrlEncoder().withoutPadding().encodeToString(token);
+    return encoded(token);
   }
 
   /**
-   * The content; empty for a token that was not made with this key and purpose or was changed. Why
-   * is not said: nothing is to be learned from trying.
+   * The content; empty for a token that was not made with this key and purpose, was changed, or is
+   * written in any other way than it was given out. Why is not said, and every wrong token is
+   * weighed against a signature: nothing is to be learned from trying.
    */
   public Optional<byte[]> open(String token) {
-    byte[] bytes;
+    byte[] bytes =
+        decoded(token).filter(t -> t.length >= 1 + MAC).orElseGet(() -> new byte[1 + MAC]);
+    byte[] given = Arrays.copyOfRange(bytes, bytes.length - MAC, bytes.length);
+    boolean genuine = MessageDigest.isEqual(given, mac(bytes));
+    return genuine && bytes[0] == FORMAT
+        ? Optional.of(Arrays.copyOfRange(bytes, 1, bytes.length - MAC))
+        : Optional.empty();
+  }
+
+  /**
+   * The decoder lets padding and spare bits at the end pass: one token would have many spellings.
+   */
+  private static Optional<byte[]> decoded(String token) {
     try {
-      bytes = Base64.getUrlDecoder().decode(token);
+      byte[] bytes = Base64.getUrlDecoder().decode(token);
+      return encoded(bytes).equals(token) ? Optional.of(bytes) : Optional.empty();
     } catch (IllegalArgumentException e) {
       return Optional.empty();
     }
-    if (bytes.length < 1 + MAC || bytes[0] != FORMAT) {
-      return Optional.empty();
-    }
-    byte[] given = Arrays.copyOfRange(bytes, bytes.length - MAC, bytes.length);
-    return MessageDigest.isEqual(given, mac(bytes))
-        ? Optional.of(Arrays.copyOfRange(bytes, 1, bytes.length - MAC))
-        : Optional.empty();
+  }
+
+  private static String encoded(byte[] bytes) {
+    return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
   }
 
   /** Of all but the last {@link #MAC} bytes. */

@@ -1,0 +1,16 @@
+package org.tapeline.journal.quarkus.link;
+
+import jakarta.ws.rs.NameBinding;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/**
+ * A page that a signed link opens without log-in: visits are counted by address and by the path
+ * parameter {@code token}, and nothing of the page is kept, passed on or found by search engines.
+ */
+@NameBinding
+@Retention(RetentionPolicy.RUNTIME)
+@Target({ElementType.TYPE, ElementType.METHOD})
+public @interface LinkPage {}
