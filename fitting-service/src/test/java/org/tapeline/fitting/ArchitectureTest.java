@@ -73,9 +73,13 @@ class ArchitectureTest {
       coreOf(
           OURS
               + "fitday\\.(FitDay|FitDayEvent|FitDayCommand|FitDayDecider|FitDayDecision"
-              + "|FitDaySlots|Booking|Opening|OpenSlot|SlotSeeker|Stay|TravelTimes|TakenPlace"
+              + "|FitDaySlots|Booking|ReachableSlot|SlotRef|Opening|OpenSlot|SlotSeeker|Stay|TravelTimes|TakenPlace"
               + "|BookingWeights|BookingCost|BookingPlan|HouseholdSeats|MovedDay|FitLengths"
               + "|FitMinutes)(\\$.*)?");
+
+  @ArchTest
+  static final ArchRule theWordsOfAChoiceArePure =
+      coreOf(OURS + "choice\\.(ChoiceLanguage|ChoiceWords)(\\$.*)?");
 
   @ArchTest
   static final ArchRule theEvidenceIsPure =

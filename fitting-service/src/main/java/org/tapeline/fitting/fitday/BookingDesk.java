@@ -2,6 +2,7 @@ package org.tapeline.fitting.fitday;
 
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,25 @@ public class BookingDesk {
     List<SlotSeeker> seekers = displaced.stream().map(Displaced::seeker).toList();
     TravelTimes travel = travelFrom(seekers);
     return MovedDay.kept(displaced, fitDay, day.opening(), open(seekers, travel), travel, weights);
+  }
+
+  /**
+   * What whoever trains at that field may choose from: no slot that is out of reach. The own
+   * field's first, then by the way there; at each field the earliest first.
+   *
+   * @param from no slot that starts earlier; nor one that has started
+   */
+  public List<ReachableSlot> reachable(String field, Instant from) {
+    TravelTimes travel = new TravelTimes(Travel.minutesFrom(Set.of(field)));
+    Instant now = clock.instant();
+    return FitSlotRow.open(travel.around(Set.of(field)), from.isAfter(now) ? from : now).stream()
+        .flatMap(
+            slot ->
+                travel.between(field, slot.field()).stream()
+                    .filter(minutes -> minutes <= weights.farthestMinutes())
+                    .mapToObj(minutes -> new ReachableSlot(slot, minutes)))
+        .sorted(ReachableSlot.ORDER)
+        .toList();
   }
 
   private List<OpenSlot> open(Collection<SlotSeeker> seekers, TravelTimes travel) {

@@ -63,7 +63,7 @@ public final class FitDayCalendar {
   }
 
   /** Folds by octets and never within a character; the library folds by characters. */
-  private static String folded(String file) {
+  public static String folded(String file) {
     StringBuilder text = new StringBuilder();
     for (String line : file.replaceAll("\r\n[ \t]", "").split("\r\n")) {
       int octets = 0;

@@ -1,6 +1,7 @@
 package org.tapeline.fitting.fitday;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.LockModeType;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -97,7 +98,9 @@ public class FitDays {
   public Booking seat(UUID refitCase, OpenSlot slot) {
     free(refitCase);
     FitSlotRow row =
-        FitSlotRow.findById(new FitSlotRow.Key(slot.fitDay(), slot.startsAt(), slot.lane()));
+        FitSlotRow.findById(
+            new FitSlotRow.Key(slot.fitDay(), slot.startsAt(), slot.lane()),
+            LockModeType.PESSIMISTIC_WRITE);
     row.take(refitCase);
     return booking(row);
   }

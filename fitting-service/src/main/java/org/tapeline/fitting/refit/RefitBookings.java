@@ -120,6 +120,7 @@ class RefitBookings {
             booking.endsAt(),
             booking.zone(),
             waits,
+            Optional.empty(),
             now);
     cases.handle(row.refitCase, row.player, book, cause, "book-refit");
   }

@@ -93,6 +93,15 @@ public class RefitCases {
             });
   }
 
+  /** Rises with every booking of the case, as calendars need it; 0 without any. */
+  long revisionOf(UUID refitCase, UUID player) {
+    return journal.load(StreamName.of("refit", refitCase, player)).stream()
+        .filter(event -> event.data() instanceof RefitEvent.RefitBooked)
+        .mapToLong(RecordedEvent::version)
+        .max()
+        .orElse(0);
+  }
+
   /** True when it led to something. */
   boolean handle(UUID refitCase, UUID player, RefitCommand command, Cause cause, String step) {
     StreamName stream = StreamName.of("refit", refitCase, player);

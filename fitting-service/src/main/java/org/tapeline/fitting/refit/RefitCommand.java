@@ -21,7 +21,11 @@ public sealed interface RefitCommand {
       Instant at)
       implements RefitCommand {}
 
-  /** A slot was found. */
+  /**
+   * A slot was found.
+   *
+   * @param chosenWith the notice by whose link a guardian chose it; empty when nobody did
+   */
   record Book(
       UUID refitCase,
       UUID player,
@@ -31,6 +35,7 @@ public sealed interface RefitCommand {
       Instant endsAt,
       String zone,
       boolean waitsForArrival,
+      Optional<UUID> chosenWith,
       Instant at)
       implements RefitCommand {}
 

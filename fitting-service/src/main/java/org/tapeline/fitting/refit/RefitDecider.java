@@ -14,8 +14,8 @@ import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
 import org.tapeline.fitting.refit.RefitEvent.RefitUnbooked;
 
 /**
- * The rules of a re-fit case. Its commands come from reactions, not from people: one that is late
- * (the case is over, the slot is the same) comes to nothing.
+ * The rules of a re-fit case. A command that is late (the case is over, the slot is the same) comes
+ * to nothing.
  */
 public final class RefitDecider {
   private RefitDecider() {}
@@ -82,6 +82,7 @@ public final class RefitDecider {
                 c.endsAt(),
                 c.zone(),
                 c.waitsForArrival(),
+                c.chosenWith(),
                 c.at()));
   }
 

@@ -23,7 +23,12 @@ public sealed interface RefitEvent {
       Instant at)
       implements RefitEvent {}
 
-  /** It has a place and a time; a later one replaces it. */
+  /**
+   * It has a place and a time; a later one replaces it.
+   *
+   * @param chosenWith the notice by whose link a guardian chose it; empty when it was booked for
+   *     them
+   */
   record RefitBooked(
       UUID refitCase,
       UUID player,
@@ -33,6 +38,7 @@ public sealed interface RefitEvent {
       Instant endsAt,
       String zone,
       boolean waitsForArrival,
+      Optional<UUID> chosenWith,
       Instant at)
       implements RefitEvent {}
 

@@ -48,12 +48,30 @@ class RefitDeciderTest {
 
   private static Book book(UUID day, Instant slot) {
     return new Book(
-        CASE, PLAYER, "NORTH", day, slot, slot.plusSeconds(900), "America/Chicago", true, AT);
+        CASE,
+        PLAYER,
+        "NORTH",
+        day,
+        slot,
+        slot.plusSeconds(900),
+        "America/Chicago",
+        true,
+        Optional.empty(),
+        AT);
   }
 
   private static RefitBooked booked(UUID day, Instant slot) {
     return new RefitBooked(
-        CASE, PLAYER, "NORTH", day, slot, slot.plusSeconds(900), "America/Chicago", true, AT);
+        CASE,
+        PLAYER,
+        "NORTH",
+        day,
+        slot,
+        slot.plusSeconds(900),
+        "America/Chicago",
+        true,
+        Optional.empty(),
+        AT);
   }
 
   private static List<RefitEvent> when(RefitCommand command, RefitEvent... given) {
@@ -148,10 +166,28 @@ class RefitDeciderTest {
   void otherField() {
     Book elsewhere =
         new Book(
-            CASE, PLAYER, "RIVER", DAY, SLOT, SLOT.plusSeconds(900), "America/Chicago", true, AT);
+            CASE,
+            PLAYER,
+            "RIVER",
+            DAY,
+            SLOT,
+            SLOT.plusSeconds(900),
+            "America/Chicago",
+            true,
+            Optional.empty(),
+            AT);
     Book longer =
         new Book(
-            CASE, PLAYER, "NORTH", DAY, SLOT, SLOT.plusSeconds(1200), "America/Chicago", true, AT);
+            CASE,
+            PLAYER,
+            "NORTH",
+            DAY,
+            SLOT,
+            SLOT.plusSeconds(1200),
+            "America/Chicago",
+            true,
+            Optional.empty(),
+            AT);
     assertThat(when(elsewhere, OPENED, booked(DAY, SLOT))).hasSize(1);
     assertThat(when(longer, OPENED, booked(DAY, SLOT))).hasSize(1);
     assertThat(when(book(DAY, SLOT), OPENED, booked(DAY, SLOT))).isEmpty();

@@ -97,6 +97,11 @@ final class Peers implements AutoCloseable {
   }
 
   Envelope field(String code, String zone) {
+    return field(code, zone, Map.of());
+  }
+
+  /** With roads from there, in minutes. */
+  Envelope field(String code, String zone, Map<String, Integer> roads) {
     return event(
         "inventory.events",
         "place-listed",
@@ -114,7 +119,9 @@ final class Peers implements AutoCloseable {
             "zone",
             zone,
             "travel",
-            List.of()));
+            roads.entrySet().stream()
+                .map(road -> Map.of("to", road.getKey(), "minutes", road.getValue()))
+                .toList()));
   }
 
   Envelope details(UUID player, String number, String team, String field) {

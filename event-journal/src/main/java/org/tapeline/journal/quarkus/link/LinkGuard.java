@@ -34,10 +34,13 @@ public class LinkGuard implements ContainerRequestFilter, ContainerResponseFilte
   @Override
   public void filter(ContainerRequestContext request) {
     String address = current.getCurrent().request().remoteAddress().hostAddress();
-    String token = request.getUriInfo().getPathParameters(false).getFirst("token");
+    String token = request.getUriInfo().getPathParameters().getFirst("token");
     Duration wait = limits.visit(address, token == null ? "" : token);
     if (wait.isPositive()) {
       request.abortWith(LinkPages.busy(1 + wait.toSeconds()));
+    } else if (request.getUriInfo().getRequestUri().getRawPath().contains("%")) {
+      // Nothing in a link of ours is ever written with percent signs.
+      request.abortWith(LinkPages.dead());
     }
   }
 
