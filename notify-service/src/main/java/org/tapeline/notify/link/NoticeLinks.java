@@ -10,6 +10,8 @@ import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.jboss.logging.Logger;
 import org.tapeline.journal.token.SignedTokens;
+import org.tapeline.journal.token.SlotLinks;
+import org.tapeline.journal.token.TimedTokens;
 
 /** The addresses of parents' pages. */
 @ApplicationScoped
@@ -20,35 +22,53 @@ public class NoticeLinks {
 
   private static final String GUARDIAN = "[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}";
 
-  private final LinkKey key;
+  private final TimedTokens pages;
+  private final SlotLinks slots;
   private final SignedTokens turnOffs;
   private final SignedTokens contacts;
   private final Duration validFor;
+  private final Duration slotValidFor;
   private final String publicUrl;
   private final Clock clock;
 
   NoticeLinks(
       @ConfigProperty(name = "tapeline.link.key") Optional<String> secret,
       @ConfigProperty(name = "tapeline.link.valid-for") Duration validFor,
+      @ConfigProperty(name = "tapeline.link.slot-valid-for") Duration slotValidFor,
       @ConfigProperty(name = "tapeline.public-url") String publicUrl,
       Clock clock) {
     byte[] bytes = SignedTokens.key(secret, () -> LOG.warn(UNSET));
-    this.key = new LinkKey(bytes);
+    this.pages = new TimedTokens(bytes, "tapeline notice page");
+    this.slots = new SlotLinks(bytes);
     this.turnOffs = new SignedTokens(bytes, "tapeline turn off news");
     this.contacts = new SignedTokens(bytes, "tapeline contact page");
     this.validFor = validFor;
+    this.slotValidFor = slotValidFor;
     this.publicUrl = publicUrl.replaceAll("/+$", "");
     this.clock = clock;
   }
 
   /** The absolute address of a notice's page, good from now on for {@link #validFor}. */
   public String addressOf(UUID notice, Instant now) {
-    return publicUrl + "/notify/n/" + key.token(notice, now.plus(validFor));
+    return publicUrl + "/notify/n/" + pages.seal(bytes(notice), now.plus(validFor));
   }
 
   /** The absolute address of a page of Tapeline, behind the log-in. */
   public String addressOf(String path) {
     return publicUrl + path;
+  }
+
+  /**
+   * The path on which a guardian chooses another slot: a page of fitting's, for one case alone. It
+   * ends soon, for every look at the notice's page makes another one.
+   *
+   * @param slotEnds when the slot that the case has ends; the link ends with it
+   */
+  public String slotPath(SlotLinks.Slot slot, Optional<Instant> slotEnds) {
+    Instant now = clock.instant();
+    Instant latest = now.plus(slotValidFor);
+    Instant until = slotEnds.filter(now::isBefore).filter(latest::isAfter).orElse(latest);
+    return "/fitting/slot/" + slots.seal(slot, until);
   }
 
   /**
@@ -131,6 +151,17 @@ public class NoticeLinks {
 
   /** The notice that a token opens now. */
   public Optional<UUID> open(String token) {
-    return key.open(token, clock.instant());
+    return pages
+        .open(token, clock.instant())
+        .filter(content -> content.length == 16)
+        .map(ByteBuffer::wrap)
+        .map(read -> new UUID(read.getLong(), read.getLong()));
+  }
+
+  private static byte[] bytes(UUID id) {
+    return ByteBuffer.allocate(16)
+        .putLong(id.getMostSignificantBits())
+        .putLong(id.getLeastSignificantBits())
+        .array();
   }
 }

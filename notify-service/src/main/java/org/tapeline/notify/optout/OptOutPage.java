@@ -13,6 +13,8 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
+import org.tapeline.journal.quarkus.link.LinkPage;
+import org.tapeline.journal.quarkus.link.LinkPages;
 import org.tapeline.notify.link.NoticeLinks;
 import org.tapeline.notify.link.NoticeLinks.TurnOff;
 import org.tapeline.notify.words.Language;
@@ -27,6 +29,7 @@ import org.tapeline.notify.words.Words;
  */
 @Path("/unsubscribe/{token}")
 @PermitAll
+@LinkPage
 @RunOnVirtualThread
 public class OptOutPage {
   private final NoticeLinks links;
@@ -48,7 +51,7 @@ public class OptOutPage {
 
   @GET
   public Response ask(@PathParam("token") String token) {
-    return links.openTurnOff(token).isPresent() ? html(200, token, "ask") : dead();
+    return links.openTurnOff(token).isPresent() ? html(token, "ask") : LinkPages.dead();
   }
 
   /** Both forms of body that RFC 8058 names; what stands in it makes no difference. */
@@ -57,23 +60,12 @@ public class OptOutPage {
   public Response turnOff(@PathParam("token") String token, byte[] body) {
     Optional<TurnOff> asked = links.openTurnOff(token);
     asked.ifPresent(optOuts::turnOff);
-    return asked.isPresent() ? html(200, token, "done") : dead();
+    return asked.isPresent() ? html(token, "done") : LinkPages.dead();
   }
 
-  private Response dead() {
-    return html(404, "", "dead");
-  }
-
-  private Response html(int status, String token, String step) {
+  private Response html(String token, String step) {
     List<Phrases> languages =
         List.of(words.phrases(Language.ENGLISH), words.phrases(Language.SPANISH));
-    return Response.status(status)
-        .entity(Templates.page(languages, token, step).render())
-        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
-        .header("Cache-Control", "no-store")
-        .header("Referrer-Policy", "no-referrer")
-        .header("X-Robots-Tag", "noindex, nofollow")
-        .header("X-Content-Type-Options", "nosniff")
-        .build();
+    return LinkPages.html(200, Templates.page(languages, token, step));
   }
 }

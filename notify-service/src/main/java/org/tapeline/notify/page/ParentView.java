@@ -3,31 +3,46 @@ package org.tapeline.notify.page;
 import jakarta.enterprise.context.ApplicationScoped;
 import jakarta.transaction.Transactional;
 import java.time.Clock;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.Answer;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.CommandLog;
+import org.tapeline.journal.DerivedId;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.notify.notice.Decision;
 import org.tapeline.notify.notice.NoticeCommand;
 import org.tapeline.notify.notice.NoticeRow;
 import org.tapeline.notify.notice.NoticeTexts;
 import org.tapeline.notify.notice.Notices;
+import org.tapeline.notify.words.Language;
 import org.tapeline.notify.words.Letter;
+import org.tapeline.notify.words.Phrases;
+import org.tapeline.notify.words.Words;
 
 /** What a parent may see and do with one notice. */
 @ApplicationScoped
 class ParentView {
   private final Notices notices;
   private final NoticeTexts texts;
+  private final SlotChoices choices;
+  private final Words words;
   private final CommandLog commands;
   private final Clock clock;
 
-  ParentView(Notices notices, NoticeTexts texts, CommandLog commands, Clock clock) {
+  ParentView(
+      Notices notices,
+      NoticeTexts texts,
+      SlotChoices choices,
+      Words words,
+      CommandLog commands,
+      Clock clock) {
     this.notices = notices;
     this.texts = texts;
+    this.choices = choices;
+    this.words = words;
     this.commands = commands;
     this.clock = clock;
   }
@@ -35,7 +50,8 @@ class ParentView {
   /**
    * @param newer a later notice to the same person about the same case, if there is one
    * @param confirmed whether the person confirmed to have read it
-   * @param calendar whether there is a calendar file
+   * @param calendar whether there is a calendar file that still holds
+   * @param choices where another slot can be chosen
    */
   record Shown(
       UUID notice,
@@ -43,7 +59,8 @@ class ParentView {
       Letter letter,
       Optional<Letter> newer,
       boolean confirmed,
-      boolean calendar) {}
+      boolean calendar,
+      List<SlotChoices.Choice> choices) {}
 
   /** Empty for a notice whose words were erased, and for one that was cancelled. */
   @Transactional
@@ -54,13 +71,19 @@ class ParentView {
   }
 
   private Shown shown(NoticeRow row, Letter letter) {
+    Optional<Letter> newer = newer(row).flatMap(texts::letterOf);
     return new Shown(
         row.notice,
         row.correlationId,
         letter,
-        newer(row).flatMap(texts::letterOf),
+        newer,
         row.state.equals("acknowledged"),
-        texts.of(row.notice).map(text -> text.calendar).isPresent());
+        newer.isEmpty() && texts.of(row.notice).map(text -> text.calendar).isPresent(),
+        choices.of(row, phrasesOf(letter)));
+  }
+
+  Phrases phrasesOf(Letter letter) {
+    return words.phrases(Language.of(letter.language()).orElse(Language.ENGLISH));
   }
 
   private static Optional<UUID> newer(NoticeRow row) {
@@ -81,7 +104,12 @@ class ParentView {
     return texts.of(id).map(text -> text.calendar);
   }
 
-  void acknowledge(UUID notice, UUID commandId) {
+  /**
+   * @param sent made by the page; together with the notice it is the command's id, so that nobody
+   *     can meet somebody else's command
+   */
+  void acknowledge(UUID notice, UUID sent) {
+    UUID commandId = DerivedId.from(sent, "read/" + notice);
     commands.once(
         commandId,
         "acknowledge-notice",

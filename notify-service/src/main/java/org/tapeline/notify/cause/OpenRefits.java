@@ -1,0 +1,30 @@
+package org.tapeline.notify.cause;
+
+import jakarta.enterprise.context.ApplicationScoped;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** The re-fit cases that are open, to be shown; always in the caller's transaction. */
+@ApplicationScoped
+public class OpenRefits {
+
+  /** Those of a player; one at most but for a moment, when two events of it cross. */
+  public List<RefitCase> of(Collection<UUID> players) {
+    return players.stream()
+        .sorted()
+        .flatMap(
+            player ->
+                RefitCaseRow.<RefitCaseRow>list("player = ?1 and outcome is null", player).stream())
+        .flatMap(row -> of(row.refitCase).stream())
+        .toList();
+  }
+
+  /** Empty when it is over, or not heard of in full. */
+  public Optional<RefitCase> of(UUID refitCase) {
+    return RefitCaseRow.<RefitCaseRow>findByIdOptional(refitCase)
+        .map(RefitCaseRow::view)
+        .filter(found -> found.opening().isPresent() && found.closing().isEmpty());
+  }
+}
