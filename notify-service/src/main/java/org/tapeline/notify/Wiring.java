@@ -7,6 +7,8 @@ import org.tapeline.journal.Subscription;
 import org.tapeline.notify.cause.Fits;
 import org.tapeline.notify.cause.RefitCaseEvents;
 import org.tapeline.notify.cause.WhenPeopleChangeThenLookAgain;
+import org.tapeline.notify.help.HelpAnswered;
+import org.tapeline.notify.help.HelpAsked;
 import org.tapeline.notify.notice.NoticeAcknowledged;
 import org.tapeline.notify.notice.NoticeCancelled;
 import org.tapeline.notify.notice.NoticeEscalated;
@@ -38,6 +40,8 @@ public class Wiring {
         .with("notice-cancelled", 1, NoticeCancelled.class)
         .with("notice-escalated", 1, NoticeEscalated.class)
         .with("person-reached", 1, PersonReached.class)
+        .with("help-asked", 1, HelpAsked.class)
+        .with("help-answered", 1, HelpAnswered.class)
         .with("opted-out", 1, OptedOut.class)
         .with("opted-in", 1, OptedIn.class)
         .with("wishes-set", 1, WishesSet.class);

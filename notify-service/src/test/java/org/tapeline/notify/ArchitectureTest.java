@@ -13,6 +13,8 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.regex.Pattern;
+import org.tapeline.notify.help.HelpAnswered;
+import org.tapeline.notify.help.HelpAsked;
 import org.tapeline.notify.notice.NoticeEvent;
 import org.tapeline.notify.optout.OptedIn;
 import org.tapeline.notify.optout.OptedOut;
@@ -42,10 +44,9 @@ class ArchitectureTest {
           + "(Facts|Language.*|Letter|Letter\\$.*|Moments|Phrases|Sentence|Template|TradeWords"
           + "|Words|WordsFile|NameList)";
   private static final String OTHER_CORE =
-      "org\\.tapeline\\.notify\\.(link\\.LinkKey"
-          + "|channel\\.(BackOff|SendOutcome.*|ChannelPlan|ChannelPolicy|ChannelPolicy\\$.*)"
+      "org\\.tapeline\\.notify\\.(channel\\.(BackOff|SendOutcome.*|ChannelPlan|ChannelPolicy|ChannelPolicy\\$.*)"
           + "|text\\.(Gsm|Signatures|MessageKey|GatewayAnswers)|optout\\.Opted(Out|In)"
-          + "|wish\\.(QuietHours|Wish|Wish\\$.*|WishesSet|WishForm)"
+          + "|wish\\.(QuietHours|Wish|Wish\\$.*|WishesSet|WishForm)|help\\.Help(Asked|Answered)"
           + "|staff\\.WhenRestockRequestedThenTellDepot"
           + "|escalation\\.(Happened|Escalation|Escalation\\$.*|EscalationPolicy"
           + "|EscalationPolicy\\$.*)|digest\\.DigestHour)";
@@ -92,7 +93,9 @@ class ArchitectureTest {
                   assignableTo(NoticeEvent.class),
                   assignableTo(OptedOut.class),
                   assignableTo(OptedIn.class),
-                  assignableTo(WishesSet.class)))
+                  assignableTo(WishesSet.class),
+                  assignableTo(HelpAsked.class),
+                  assignableTo(HelpAnswered.class)))
           .should(haveNoComponentLike(PERSONAL));
 
   @ArchTest

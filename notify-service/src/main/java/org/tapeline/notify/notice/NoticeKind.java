@@ -26,6 +26,8 @@ public enum NoticeKind {
   RESTOCK_CHANGED,
   /** A field's fitters learn of a new case. */
   REFIT_CASE,
+  /** A family asked for a call. */
+  HELP_ASKED,
   /** Staff are to reach people whom no channel reached. */
   NOT_REACHED,
   /** A depot's day: its restock requests. */

@@ -18,6 +18,7 @@ import org.tapeline.journal.UuidV7;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.link.LinkPage;
 import org.tapeline.journal.quarkus.link.LinkPages;
+import org.tapeline.notify.help.HelpDesk;
 import org.tapeline.notify.link.NoticeLinks;
 import org.tapeline.notify.words.Phrases;
 
@@ -33,10 +34,12 @@ import org.tapeline.notify.words.Phrases;
 public class ParentPage {
   private final NoticeLinks links;
   private final ParentView view;
+  private final HelpDesk desk;
 
-  ParentPage(NoticeLinks links, ParentView view) {
+  ParentPage(NoticeLinks links, ParentView view, HelpDesk desk) {
     this.links = links;
     this.view = view;
+    this.desk = desk;
   }
 
   @CheckedTemplate(basePath = "page")
@@ -81,6 +84,22 @@ public class ParentPage {
     return Response.fromResponse(Answers.goTo("/notify/n/" + token + ""))
         .header("Correlation-Id", shown.get().correlationId())
         .build();
+  }
+
+  /** Asks the staff for a call. */
+  @POST
+  @Path("/help")
+  @Consumes(MediaType.APPLICATION_FORM_URLENCODED)
+  public Response askForCall(
+      @PathParam("token") String token, @FormParam("commandId") String commandId) {
+    Optional<ParentView.Shown> shown = links.open(token).flatMap(view::of);
+    if (shown.isEmpty()) {
+      return LinkPages.dead();
+    }
+    if (shown.get().help().canAsk()) {
+      desk.ask(shown.get().notice(), idOrNew(commandId));
+    }
+    return Answers.goTo("/notify/n/" + token + "#help");
   }
 
   private Response page(ParentView.Shown shown, String token) {

@@ -25,9 +25,12 @@ import org.tapeline.notify.words.Words;
 /** What a parent may see and do with one notice. */
 @ApplicationScoped
 class ParentView {
+  private static final String GUARDIAN = "[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}";
+
   private final Notices notices;
   private final NoticeTexts texts;
   private final SlotChoices choices;
+  private final HelpLines help;
   private final Words words;
   private final CommandLog commands;
   private final Clock clock;
@@ -36,12 +39,14 @@ class ParentView {
       Notices notices,
       NoticeTexts texts,
       SlotChoices choices,
+      HelpLines help,
       Words words,
       CommandLog commands,
       Clock clock) {
     this.notices = notices;
     this.texts = texts;
     this.choices = choices;
+    this.help = help;
     this.words = words;
     this.commands = commands;
     this.clock = clock;
@@ -52,6 +57,7 @@ class ParentView {
    * @param confirmed whether the person confirmed to have read it
    * @param calendar whether there is a calendar file that still holds
    * @param choices where another slot can be chosen
+   * @param help whom to call
    */
   record Shown(
       UUID notice,
@@ -60,13 +66,14 @@ class ParentView {
       Optional<Letter> newer,
       boolean confirmed,
       boolean calendar,
-      List<SlotChoices.Choice> choices) {}
+      List<SlotChoices.Choice> choices,
+      HelpLines.Help help) {}
 
   /** Empty for a notice whose words were erased, and for one that was cancelled. */
   @Transactional
   Optional<Shown> of(UUID id) {
     return NoticeRow.<NoticeRow>findByIdOptional(id)
-        .filter(row -> !row.takenBack())
+        .filter(row -> !row.takenBack() && row.recipient.matches(GUARDIAN))
         .flatMap(row -> texts.letterOf(id).map(letter -> shown(row, letter)));
   }
 
@@ -79,24 +86,33 @@ class ParentView {
         newer,
         row.state.equals("acknowledged"),
         newer.isEmpty() && texts.of(row.notice).map(text -> text.calendar).isPresent(),
-        choices.of(row, phrasesOf(letter)));
+        choices.of(row, phrasesOf(letter)),
+        help.of(row, phrasesOf(letter)));
   }
 
   Phrases phrasesOf(Letter letter) {
     return words.phrases(Language.of(letter.language()).orElse(Language.ENGLISH));
   }
 
+  /** The newest to the same person about a case that this one tells of too. */
   private static Optional<UUID> newer(NoticeRow row) {
-    return NoticeRow.<NoticeRow>find(
+    return NoticeRow.getEntityManager()
+        .createQuery(
             """
-            refitCase = ?1 and recipient = ?2 and raisedAt > ?3 and state <> 'cancelled'
-            order by raisedAt desc
+            select n.notice from NoticeRow n
+            where n.recipient = :recipient and n.raisedAt > :raisedAt and n.state <> 'cancelled'
+              and exists (select 1 from NoticeCoverRow theirs, NoticeCoverRow ours
+                where theirs.notice = n.notice and ours.notice = :notice
+                  and theirs.refitCase = ours.refitCase)
+            order by n.raisedAt desc
             """,
-            row.refitCase,
-            row.recipient,
-            row.raisedAt)
-        .firstResultOptional()
-        .map(newest -> newest.notice);
+            UUID.class)
+        .setParameter("recipient", row.recipient)
+        .setParameter("raisedAt", row.raisedAt)
+        .setParameter("notice", row.notice)
+        .setMaxResults(1)
+        .getResultStream()
+        .findFirst();
   }
 
   @Transactional

@@ -48,6 +48,7 @@ public record Template(
           "restock-request",
           "restock-changed",
           "refit-case",
+          "help-asked",
           "not-reached",
           "depot-day",
           "field-day",

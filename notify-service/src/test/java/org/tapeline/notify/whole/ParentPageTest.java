@@ -122,6 +122,76 @@ class ParentPageTest {
   }
 
   @Test
+  @DisplayName(
+      "says whom to call, and asks staff for a call once a day, who then say that they did")
+  void help() {
+    Family family = new Family("Ivo").guardian("en", rosa(), "+13035550142");
+    Refit refit = new Refit(family.player);
+    family.details().forEach(this::publish);
+    publish(refit.opened(1));
+    publish(refit.booked(2, slot.toString()));
+    String path = page(1);
+    String page = given().get(path).asString();
+    assertThat(page)
+        .contains("href=\"tel:+13035550188\"", "Call the equipment manager", "+1 303-555-0188")
+        .contains("Please call me");
+    for (int i = 0; i < 2; i++) {
+      Response asked =
+          given()
+              .redirects()
+              .follow(false)
+              .formParam("commandId", UUID.randomUUID())
+              .post(path + "/help");
+      assertThat(asked.statusCode()).isEqualTo(303);
+    }
+    assertThat(given().get(path).asString())
+        .contains("We know that you want a call")
+        .doesNotContain("Please call me</button>");
+    String manager = "manager@larkfield.example.org";
+    await()
+        .atMost(SOON)
+        .until(
+            () ->
+                SmtpServer.to(manager).stream()
+                        .map(m -> ReceivedMail.of(m).subject())
+                        .filter("Please call the family of Ivo"::equals)
+                        .count()
+                    == 1);
+
+    String calls = asManager().get("/calls").asString();
+    assertThat(calls).contains("Guardian of Ivo", "href=\"tel:+13035550142\"", "Ivo");
+    Matcher help =
+        Pattern.compile("Ivo</a>.*?action=\"/notify/calls/([0-9a-f-]+)\"", Pattern.DOTALL)
+            .matcher(calls);
+    assertThat(help.find()).isTrue();
+    assertThat(coachCalls(help.group(1)).statusCode()).isEqualTo(403);
+    for (int i = 0; i < 2; i++) {
+      asManager()
+          .redirects()
+          .follow(false)
+          .formParam("commandId", UUID.randomUUID())
+          .post("/calls/" + help.group(1))
+          .then()
+          .statusCode(303);
+    }
+    assertThat(asManager().get("/calls").asString()).doesNotContain("Guardian of Ivo");
+    assertThat(given().get(path).asString()).contains("We know that you want a call");
+  }
+
+  private static RequestSpecification asManager() {
+    return given().auth().preemptive().basic("manager", "larkfield");
+  }
+
+  private static Response coachCalls(String help) {
+    return given()
+        .auth()
+        .preemptive()
+        .basic("coach.hawks", "larkfield")
+        .formParam("commandId", UUID.randomUUID())
+        .post("/calls/" + help);
+  }
+
+  @Test
   @DisplayName("is the same dead page for every wrong link, and lets nobody keep or pass it on")
   void wrongLinks() {
     Family family = new Family("Uma").guardian("en", rosa());

@@ -42,6 +42,12 @@ public final class SampleFacts {
               .with("item", TradeWords.item("jaw-pad-15mm", phrases))
               .with("expected", Moments.date(STARTS, ZONE, phrases.language()))
               .with("source", phrases.of("source.none"));
+      case "help-asked" ->
+          Facts.none()
+              .with("player", "Mia")
+              .with("place", "North Field")
+              .with("date", Moments.date(STARTS, ZONE, phrases.language()))
+              .with("time", Moments.time(STARTS, ZONE, phrases.language()));
       case "not-reached" ->
           Facts.none().with("quantity", "3 families").with("place", "North Field");
       case "depot-day", "field-day", "manager-day" ->
