@@ -14,3 +14,6 @@ create table help_call (
 
 create index help_call_open on help_call (asked_at) where answered_at is null;
 create index help_call_by_notice on help_call (notice);
+
+-- By whose link a guardian chose the slot; null when it was booked for them.
+alter table refit_case add column booking_notice uuid;

@@ -71,6 +71,19 @@ final class Chromium {
     return context.newPage();
   }
 
+  /** A new window of an old phone: nobody is signed in, and no script runs. */
+  static Page withoutScripts() {
+    BrowserContext context =
+        browser()
+            .newContext(
+                new Browser.NewContextOptions()
+                    .setBaseURL(Tapeline.address())
+                    .setJavaScriptEnabled(false)
+                    .setViewportSize(Screen.PHONE.width, Screen.PHONE.height));
+    context.setDefaultTimeout(30_000);
+    return context.newPage();
+  }
+
   /** A new window in which that user is signed in. */
   static Page windowOf(String user, Screen screen) {
     Page page = window(screen);

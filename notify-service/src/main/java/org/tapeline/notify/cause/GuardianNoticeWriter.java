@@ -29,11 +29,15 @@ class GuardianNoticeWriter {
           NoticeKind.DO_NOT_WEAR_REFIT, "do-not-wear-household",
           NoticeKind.REFIT_SOON, "refit-soon-household");
 
+  private static final String CHANGED = "refit-changed";
+  private static final String CHOSEN = "refit-chosen";
+
   private final Notices notices;
   private final Words words;
   private final PieceFacts facts;
   private final PieceCalendar calendar;
   private final NoticeLinks links;
+  private final OpenRefits refits;
   private final Clock clock;
 
   GuardianNoticeWriter(
@@ -42,12 +46,14 @@ class GuardianNoticeWriter {
       PieceFacts facts,
       PieceCalendar calendar,
       NoticeLinks links,
+      OpenRefits refits,
       Clock clock) {
     this.notices = notices;
     this.words = words;
     this.facts = facts;
     this.calendar = calendar;
     this.links = links;
+    this.refits = refits;
     this.clock = clock;
   }
 
@@ -67,7 +73,7 @@ class GuardianNoticeWriter {
             phrases.of(cases ? "link.guardian" : "link.check"), links.addressOf(id, now), true);
     String template =
         pieces.size() == 1
-            ? first.template()
+            ? template(pieces.getFirst(), recipient)
             : FOR_SEVERAL.getOrDefault(first.kind(), first.template());
     Facts said =
         pieces.size() == 1 ? facts.of(pieces.getFirst(), phrases) : facts.of(pieces, phrases);
@@ -89,6 +95,15 @@ class GuardianNoticeWriter {
             calendar.of(pieces, phrases, now),
             pieces.stream().flatMap(p -> covers(p).stream()).toList()),
         new Cause(first.causes().getLast(), pieces.getFirst().correlationId(), "notice"));
+  }
+
+  /** Whoever chose the new date is told that it is booked, not that it has changed. */
+  private String template(Piece piece, String recipient) {
+    String template = piece.tell().template();
+    return template.equals(CHANGED)
+            && piece.refitCase().filter(id -> refits.chosenBy(id, recipient)).isPresent()
+        ? CHOSEN
+        : template;
   }
 
   private static Optional<Piece> only(List<Piece> pieces) {

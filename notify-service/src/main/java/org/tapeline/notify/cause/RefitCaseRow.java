@@ -56,6 +56,10 @@ public class RefitCaseRow extends PanacheEntityBase {
 
   public String zone;
 
+  /** By whose link a guardian chose the slot; null when it was booked for them. */
+  @Column(name = "booking_notice")
+  public UUID bookingNotice;
+
   /** Says that the booking does not hold; null while it does. */
   @Column(name = "unbooked_event")
   public UUID unbookedEvent;
@@ -136,6 +140,7 @@ public class RefitCaseRow extends PanacheEntityBase {
     startsAt = booked.startsAt();
     endsAt = booked.endsAt();
     zone = ZoneId.of(booked.zone()).getId();
+    bookingNotice = booked.chosenWith().orElse(null);
   }
 
   /** Of a booking that was never heard of there is nothing to say. */

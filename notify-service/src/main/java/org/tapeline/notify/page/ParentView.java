@@ -17,6 +17,7 @@ import org.tapeline.notify.notice.NoticeCommand;
 import org.tapeline.notify.notice.NoticeRow;
 import org.tapeline.notify.notice.NoticeTexts;
 import org.tapeline.notify.notice.Notices;
+import org.tapeline.notify.notice.Urgency;
 import org.tapeline.notify.words.Language;
 import org.tapeline.notify.words.Letter;
 import org.tapeline.notify.words.Phrases;
@@ -54,6 +55,7 @@ class ParentView {
 
   /**
    * @param newer a later notice to the same person about the same case, if there is one
+   * @param stop whether it says that a helmet must not be worn
    * @param confirmed whether the person confirmed to have read it
    * @param calendar whether there is a calendar file that still holds
    * @param choices where another slot can be chosen
@@ -64,6 +66,7 @@ class ParentView {
       UUID correlationId,
       Letter letter,
       Optional<Letter> newer,
+      boolean stop,
       boolean confirmed,
       boolean calendar,
       List<SlotChoices.Choice> choices,
@@ -84,6 +87,7 @@ class ParentView {
         row.correlationId,
         letter,
         newer,
+        row.urgency.equals(Urgency.DO_NOT_WEAR.code()),
         row.state.equals("acknowledged"),
         newer.isEmpty() && texts.of(row.notice).map(text -> text.calendar).isPresent(),
         choices.of(row, phrasesOf(letter)),

@@ -39,6 +39,7 @@ public record Template(
           "refit-soon-undated",
           "refit-date",
           "refit-changed",
+          "refit-chosen",
           "refit-unbooked",
           "fitted-again",
           "do-not-wear-household",

@@ -1,6 +1,7 @@
 package org.tapeline.notify.whole;
 
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -52,29 +53,37 @@ final class Refit {
 
   /** Twenty minutes from a time on. */
   Event booked(long version, String startsAt) {
+    return event("refit-booked", version, booking(startsAt));
+  }
+
+  /** As {@link #booked}, by a guardian with the link of that notice. */
+  Event chosen(long version, String startsAt, UUID notice) {
+    Map<String, Object> booking = new HashMap<>(booking(startsAt));
+    booking.put("chosenWith", notice);
+    return event("refit-booked", version, booking);
+  }
+
+  private Map<String, Object> booking(String startsAt) {
     Instant starts = Instant.parse(startsAt);
-    return event(
-        "refit-booked",
-        version,
-        Map.of(
-            "refitCase",
-            id,
-            "player",
-            player,
-            "field",
-            field,
-            "fitDay",
-            UuidV7.next(),
-            "startsAt",
-            starts,
-            "endsAt",
-            starts.plusSeconds(1200),
-            "zone",
-            "America/Denver",
-            "waitsForArrival",
-            false,
-            "at",
-            Instant.now()));
+    return Map.of(
+        "refitCase",
+        id,
+        "player",
+        player,
+        "field",
+        field,
+        "fitDay",
+        UuidV7.next(),
+        "startsAt",
+        starts,
+        "endsAt",
+        starts.plusSeconds(1200),
+        "zone",
+        "America/Denver",
+        "waitsForArrival",
+        false,
+        "at",
+        Instant.now());
   }
 
   /** The fit day does not take place, and there is no other. */

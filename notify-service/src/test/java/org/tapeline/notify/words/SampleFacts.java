@@ -17,6 +17,7 @@ public final class SampleFacts {
           "refit-soon-dated",
           "refit-date",
           "refit-changed",
+          "refit-chosen",
           "refit-unbooked" ->
           guardian(phrases)
               .with("date", Moments.date(STARTS, ZONE, phrases.language()))

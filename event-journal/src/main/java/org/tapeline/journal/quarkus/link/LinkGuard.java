@@ -9,6 +9,7 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MultivaluedMap;
 import jakarta.ws.rs.ext.Provider;
 import java.time.Duration;
+import java.util.Optional;
 
 /** Stands before every {@link LinkPage}. */
 @Provider
@@ -35,7 +36,7 @@ public class LinkGuard implements ContainerRequestFilter, ContainerResponseFilte
   public void filter(ContainerRequestContext request) {
     String address = current.getCurrent().request().remoteAddress().hostAddress();
     String token = request.getUriInfo().getPathParameters().getFirst("token");
-    Duration wait = limits.visit(address, token == null ? "" : token);
+    Duration wait = limits.visit(address, Optional.ofNullable(token));
     if (wait.isPositive()) {
       request.abortWith(LinkPages.busy(1 + wait.toSeconds()));
     } else if (request.getUriInfo().getRequestUri().getRawPath().contains("%")) {

@@ -7,8 +7,9 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 
 /**
- * A page that a signed link opens without log-in: visits are counted by address and by the path
- * parameter {@code token}, and nothing of the page is kept, passed on or found by search engines.
+ * A page for families, without log-in, behind a signed link: visits are counted by address and by
+ * the path parameter {@code token}, where there is one, and nothing of the page is kept, passed on
+ * or found by search engines.
  */
 @NameBinding
 @Retention(RetentionPolicy.RUNTIME)

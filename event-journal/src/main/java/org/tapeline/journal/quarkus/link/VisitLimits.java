@@ -6,6 +6,7 @@ import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 
 /**
@@ -28,10 +29,14 @@ public class VisitLimits {
     this.tokens = new Counted(perToken);
   }
 
-  /** Zero when the visit is within both limits; else for how long to stay away. */
-  Duration visit(String address, String token) {
+  /**
+   * Zero when the visit is within both limits; else for how long to stay away.
+   *
+   * @param token empty for a page that is the same for everybody
+   */
+  Duration visit(String address, Optional<String> token) {
     Duration wait = addresses.take(network(address));
-    return wait.isPositive() ? wait : tokens.take(token);
+    return wait.isPositive() ? wait : token.map(tokens::take).orElse(Duration.ZERO);
   }
 
   /**

@@ -3,6 +3,7 @@ package org.tapeline.journal.quarkus.link;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -11,7 +12,7 @@ class VisitLimitsTest {
   private final VisitLimits limits = new VisitLimits(5, 3);
 
   private boolean welcome(String address, String token) {
-    return limits.visit(address, token).isZero();
+    return limits.visit(address, Optional.of(token)).isZero();
   }
 
   @Test
@@ -20,7 +21,7 @@ class VisitLimitsTest {
     for (int i = 0; i < 3; i++) {
       assertThat(welcome("192.0.2." + i, "one")).isTrue();
     }
-    assertThat(limits.visit("192.0.2.9", "one"))
+    assertThat(limits.visit("192.0.2.9", Optional.of("one")))
         .isPositive()
         .isLessThanOrEqualTo(Duration.ofMinutes(1));
     assertThat(welcome("192.0.2.9", "another")).isTrue();
