@@ -46,8 +46,13 @@ enum ChoiceLanguage {
 
   /** Such as {@code Saturday, September 13}; at the start of a line. */
   String date(Instant instant, ZoneId zone) {
-    String written = date.format(instant.atZone(zone));
+    String written = dateWithin(instant, zone);
     return written.substring(0, 1).toUpperCase(locale) + written.substring(1);
+  }
+
+  /** Such as {@code sábado 13 de septiembre}; in the middle of a sentence. */
+  String dateWithin(Instant instant, ZoneId zone) {
+    return date.format(instant.atZone(zone));
   }
 
   /** Such as {@code 9:40 AM}. */

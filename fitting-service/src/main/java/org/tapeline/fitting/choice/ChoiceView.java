@@ -20,17 +20,26 @@ public record ChoiceView(
     Optional<String> none,
     List<AtField> fields) {
 
-  /** The free slots at one field. */
-  public record AtField(String heading, List<Day> days) {}
+  /**
+   * The free slots at one field.
+   *
+   * @param folded whether it is folded away until somebody asks for it
+   * @param days the first ones
+   * @param more the rest, folded away
+   */
+  public record AtField(String heading, boolean folded, List<Day> days, List<Day> more) {}
 
-  /** Those of one day. */
-  public record Day(String date, List<Time> times) {}
+  /**
+   * Those of one day.
+   *
+   * @param later whether it is a longer wait than the present slot
+   */
+  public record Day(String date, boolean later, List<Time> times) {}
 
   /**
    * One of them.
    *
    * @param value names it in the form
-   * @param later whether it is a longer wait than the present one
    */
-  public record Time(String value, String said, boolean later) {}
+  public record Time(String value, String said) {}
 }

@@ -1,17 +1,17 @@
 package org.tapeline.fitting.choice;
 
 import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.mapping;
 import static java.util.stream.Collectors.toList;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Function;
 import org.tapeline.fitting.choice.ChoiceView.AtField;
 import org.tapeline.fitting.choice.ChoiceView.Day;
@@ -24,8 +24,13 @@ import org.tapeline.fitting.refit.RefitChoice;
 
 /** Puts a choice into the words of a language, each field in its own time. */
 final class ChoiceViews {
-  /** More than anybody reads through; the own field's and the nearest come first. */
-  private static final int MOST_TIMES = 120;
+  /** More than anybody reads through; the nearest and the soonest come first. */
+  private static final int MOST_FIELDS = 5;
+
+  private static final int MOST_DAYS = 10;
+
+  /** Of the own field; the rest is folded away. */
+  private static final int FIRST_DAYS = 3;
 
   private final ChoiceLanguage language;
   private final ChoiceWords words;
@@ -71,10 +76,11 @@ final class ChoiceViews {
     if (choice.withoutHelmet()) {
       notes.add(words.of("without.helmet", Map.of("player", player)));
     }
+    ZoneId zone = fields.apply(choice.field()).zone();
     choice
         .from()
-        .filter(now::isBefore)
-        .map(from -> language.date(from, fields.apply(choice.field()).zone()))
+        .filter(from -> LocalDate.ofInstant(from, zone).isAfter(LocalDate.ofInstant(now, zone)))
+        .map(from -> language.dateWithin(from, zone))
         .ifPresent(
             date -> notes.add(words.of("not.before", Map.of("date", date, "player", player))));
     return notes;
@@ -88,37 +94,60 @@ final class ChoiceViews {
   }
 
   private List<AtField> free(RefitChoice choice) {
-    Map<SlotRef, ReachableSlot> offered = new LinkedHashMap<>();
-    choice.booking().map(SlotRef::of).ifPresent(had -> offered.put(had, null));
-    for (ReachableSlot each : choice.free()) {
-      if (offered.size() <= MOST_TIMES) {
-        offered.putIfAbsent(SlotRef.of(each.slot()), each);
-      }
-    }
-    return offered.values().stream()
-        .filter(Objects::nonNull)
+    return choice.free().stream()
         .collect(groupingBy(each -> each.slot().field(), LinkedHashMap::new, toList()))
         .values()
         .stream()
         .map(slots -> atField(slots, choice))
+        .filter(field -> !field.days().isEmpty())
+        .limit(MOST_FIELDS)
         .toList();
   }
 
   private AtField atField(List<ReachableSlot> slots, RefitChoice choice) {
-    FieldName field = fields.apply(slots.getFirst().slot().field());
-    List<Day> days =
-        slots.stream()
-            .map(ReachableSlot::slot)
-            .collect(
-                groupingBy(
-                    slot -> language.date(slot.startsAt(), field.zone()),
-                    LinkedHashMap::new,
-                    mapping(slot -> time(slot, field.zone(), choice), toList())))
-            .entrySet()
-            .stream()
-            .map(day -> new Day(day.getKey(), day.getValue()))
-            .toList();
-    return new AtField(heading(field.name(), slots.getFirst().minutes()), days);
+    ReachableSlot first = slots.getFirst();
+    FieldName field = fields.apply(first.slot().field());
+    List<Day> days = days(slots, field.zone(), choice);
+    boolean own = first.minutes() == 0;
+    boolean helps = days.stream().anyMatch(day -> !day.later());
+    int shown = Math.min(days.size(), own ? FIRST_DAYS : MOST_DAYS);
+    return new AtField(
+        heading(field.name(), first.minutes()),
+        !own && !helps,
+        days.subList(0, shown),
+        days.subList(shown, days.size()));
+  }
+
+  private List<Day> days(List<ReachableSlot> slots, ZoneId zone, RefitChoice choice) {
+    Optional<LocalDate> now =
+        choice
+            .booking()
+            .filter(booking -> choice.withoutHelmet())
+            .map(b -> LocalDate.ofInstant(b.startsAt(), ZoneId.of(b.zone())));
+    return times(slots, choice).stream()
+        .collect(
+            groupingBy(slot -> LocalDate.ofInstant(slot.startsAt(), zone), TreeMap::new, toList()))
+        .entrySet()
+        .stream()
+        .limit(MOST_DAYS)
+        .map(
+            day ->
+                new Day(
+                    language.date(day.getValue().getFirst().startsAt(), zone),
+                    now.filter(day.getKey()::isAfter).isPresent(),
+                    day.getValue().stream().map(slot -> time(slot, zone)).toList()))
+        .toList();
+  }
+
+  /** Each time once, whichever fitter or fit day it is, and without the one that the case has. */
+  private static List<OpenSlot> times(List<ReachableSlot> slots, RefitChoice choice) {
+    Map<Instant, OpenSlot> byTime = new TreeMap<>();
+    slots.forEach(each -> byTime.putIfAbsent(each.slot().startsAt(), each.slot()));
+    choice
+        .booking()
+        .filter(booking -> booking.field().equals(slots.getFirst().slot().field()))
+        .ifPresent(booking -> byTime.remove(booking.startsAt()));
+    return List.copyOf(byTime.values());
   }
 
   private String heading(String place, int minutes) {
@@ -127,10 +156,7 @@ final class ChoiceViews {
         : words.of("at.other", Map.of("place", place, "minutes", Integer.toString(minutes)));
   }
 
-  private Time time(OpenSlot slot, ZoneId zone, RefitChoice choice) {
-    boolean later =
-        choice.withoutHelmet()
-            && choice.booking().filter(b -> slot.startsAt().isAfter(b.startsAt())).isPresent();
-    return new Time(SlotRef.of(slot).text(), language.time(slot.startsAt(), zone), later);
+  private Time time(OpenSlot slot, ZoneId zone) {
+    return new Time(SlotRef.of(slot).text(), language.time(slot.startsAt(), zone));
   }
 }
