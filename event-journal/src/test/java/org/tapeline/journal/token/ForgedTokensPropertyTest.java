@@ -118,7 +118,8 @@ class ForgedTokensPropertyTest {
     String token = SLOTS.seal(slot, until);
     assertThat(SLOTS.open(token, NOW)).contains(slot);
     assertThat(SLOTS.open(token, until)).isEmpty();
-    for (String other : new String[] {"tapeline notice page", "tapeline turn off news"}) {
+    for (String other :
+        new String[] {"tapeline notice page", "tapeline turn off news", "tapeline contact page"}) {
       assertThat(new TimedTokens(KEY, other).open(token, NOW)).isEmpty();
       byte[] content = new byte[34];
       assertThat(SLOTS.open(new TimedTokens(KEY, other).seal(content, until), NOW)).isEmpty();

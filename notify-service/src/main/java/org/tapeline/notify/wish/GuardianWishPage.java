@@ -19,6 +19,8 @@ import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.journal.quarkus.http.Answers;
+import org.tapeline.journal.quarkus.link.LinkPage;
+import org.tapeline.journal.quarkus.link.LinkPages;
 import org.tapeline.notify.link.NoticeLinks;
 import org.tapeline.notify.link.NoticeLinks.TurnOff;
 import org.tapeline.notify.optout.OptOuts;
@@ -33,6 +35,7 @@ import org.tapeline.notify.words.Words;
  */
 @Path("/c/{token}")
 @PermitAll
+@LinkPage
 @RunOnVirtualThread
 public class GuardianWishPage {
   private final NoticeLinks links;
@@ -66,8 +69,6 @@ public class GuardianWishPage {
 
     static native TemplateInstance guardian(
         Phrases phrases, String token, UUID commandId, Filled filled, List<String> zones);
-
-    static native TemplateInstance dead(Phrases english, Phrases spanish);
   }
 
   @GET
@@ -82,7 +83,7 @@ public class GuardianWishPage {
                     token,
                     new Filled(
                         WishForm.of(line.wish()), !line.optedOut(), Map.of(), saved != null)))
-        .orElseGet(this::dead);
+        .orElseGet(LinkPages::dead);
   }
 
   @POST
@@ -97,7 +98,7 @@ public class GuardianWishPage {
       @FormParam("news") String news) {
     Optional<ContactViews.Line> known = known(token);
     if (known.isEmpty()) {
-      return dead();
+      return LinkPages.dead();
     }
     WishForm form = new WishForm(first, from, to, zone);
     if (!form.wrong().isEmpty()) {
@@ -119,25 +120,9 @@ public class GuardianWishPage {
 
   private Response page(int status, ContactViews.Line line, String token, Filled filled) {
     Phrases phrases = words.phrases(Language.of(line.language()).orElse(Language.ENGLISH));
-    return html(
+    return LinkPages.html(
         status,
         Templates.guardian(phrases, token, UuidV7.next(), filled, zones.of(filled.form().zone())));
-  }
-
-  private Response dead() {
-    return html(
-        404, Templates.dead(words.phrases(Language.ENGLISH), words.phrases(Language.SPANISH)));
-  }
-
-  private static Response html(int status, TemplateInstance page) {
-    return Response.status(status)
-        .entity(page.render())
-        .type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"))
-        .header("Cache-Control", "no-store")
-        .header("Referrer-Policy", "no-referrer")
-        .header("X-Robots-Tag", "noindex, nofollow")
-        .header("X-Content-Type-Options", "nosniff")
-        .build();
   }
 
   static UUID idOrNew(String commandId) {

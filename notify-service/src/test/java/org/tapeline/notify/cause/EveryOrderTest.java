@@ -45,7 +45,8 @@ class EveryOrderTest {
   private static Consumer<RefitCaseRow> booked(long version, Instant at) {
     return row ->
         row.booked(
-            new RefitBooked(CASE, PLAYER, "NORTH", at, at.plusSeconds(1200), "UTC"),
+            new RefitBooked(
+                CASE, PLAYER, "NORTH", at, at.plusSeconds(1200), "UTC", Optional.empty()),
             event(version));
   }
 
