@@ -26,6 +26,11 @@ public enum Language {
     return code;
   }
 
+  /** The language's name for staff. */
+  public String inEnglish() {
+    return Locale.of(code).getDisplayLanguage(Locale.ENGLISH);
+  }
+
   public Locale locale() {
     return locale;
   }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * break (a subject must not smuggle in a header) and an unpaired brace.
  */
 public record Sentence(String pattern) {
-  private static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
+  static final Pattern PLACE = Pattern.compile("\\{([a-z]+)}");
 
   public Sentence {
     if (pattern.isBlank() || pattern.chars().anyMatch(Character::isISOControl)) {
@@ -42,7 +42,7 @@ public record Sentence(String pattern) {
   }
 
   /** A sentence may start with a fact that is written small: "your player". */
-  private static String startLarge(String text) {
+  static String startLarge(String text) {
     if (text.isEmpty()) {
       return text;
     }

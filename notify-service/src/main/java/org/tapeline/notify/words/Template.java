@@ -30,6 +30,9 @@ public record Template(
   public static final Set<String> IN_A_TEXT =
       Set.of("player", "date", "time", "place", "item", "quantity", "to", "link");
 
+  /** The facts that a subject may not hold: it shows on a lock screen too, and may say why. */
+  public static final Set<String> NOT_IN_A_SUBJECT = Set.of("why", "until", "link");
+
   /** Every template there is; each exists in every {@link Language}. */
   public static final List<String> NAMES =
       List.of(
@@ -59,6 +62,10 @@ public record Template(
     Objects.requireNonNull(name, "name");
     if (version < 1) {
       throw new IllegalArgumentException(name + ": a version is 1 or more");
+    }
+    if (subject.places().stream().anyMatch(NOT_IN_A_SUBJECT::contains)) {
+      throw new IllegalArgumentException(
+          name + ": a subject has none of the places " + NOT_IN_A_SUBJECT);
     }
     if (!IN_A_TEXT.containsAll(text.places()) || !text.places().contains("link")) {
       throw new IllegalArgumentException(

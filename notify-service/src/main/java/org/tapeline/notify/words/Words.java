@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * All templates and phrases in all languages, read once and checked: a missing file, field, phrase
- * or an unknown place refuses to load, so that a gap fails the build and never a notice.
+ * All templates and phrases in all languages, read once and checked: a missing file, field, phrase,
+ * fact or an unknown place refuses to load, so that a gap fails the build and never a notice.
  */
 public final class Words {
   private final Map<Language, Phrases> phrases;
@@ -35,7 +35,9 @@ public final class Words {
       templates.put(language, Map.copyOf(byName));
     }
     refuseGaps(phrases);
-    return new Words(phrases, templates);
+    Words words = new Words(phrases, templates);
+    words.tryOut();
+    return words;
   }
 
   public Phrases phrases(Language language) {
@@ -66,6 +68,20 @@ public final class Words {
         t.ask().fill(facts),
         link,
         t.text().fill(facts.with("link", link.address())));
+  }
+
+  /** Writes each letter once with the facts that its notice gets: what is missing shows now. */
+  private void tryOut() {
+    Letter.Link link = new Letter.Link("label", "https://example.org", true);
+    for (Language language : Language.values()) {
+      for (String name : Template.NAMES) {
+        try {
+          write(language, name, SampleFacts.of(name, phrases(language)), link);
+        } catch (IllegalArgumentException e) {
+          throw new IllegalStateException(name + " in " + language.code() + ": " + e, e);
+        }
+      }
+    }
   }
 
   private static void refuseGaps(Map<Language, Phrases> phrases) {

@@ -2,7 +2,6 @@ package org.tapeline.notify.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
-import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -20,7 +19,6 @@ import org.tapeline.journal.EventJson;
 class WordsTest {
   private static final Words WORDS = Words.load();
   private static final Letter.Link LINK = new Letter.Link("Read it", "https://example.org", true);
-  private static final double GRADE = 6.0;
 
   record Case(Language language, String template) {}
 
@@ -68,34 +66,6 @@ class WordsTest {
     for (String key : english.keys()) {
       assertThat(spanish.sentence(key).places()).as(key).isEqualTo(english.sentence(key).places());
     }
-  }
-
-  @ParameterizedTest
-  @MethodSource("all")
-  @DisplayName("read at grade 6 or below in English (Flesch-Kincaid)")
-  void plain(Case c) {
-    if (c.language() != Language.ENGLISH) {
-      return;
-    }
-    String body = body(letter(c));
-    String caution = WORDS.phrases(Language.ENGLISH).of("caution");
-    assertThat(ReadingGrade.of(body)).as(body).isLessThanOrEqualTo(GRADE);
-    assertThat(ReadingGrade.of(body + " " + caution)).as(body).isLessThanOrEqualTo(GRADE);
-  }
-
-  @Test
-  @DisplayName("are graded by the formula of docs/references.md, section G")
-  void grade() {
-    // 100 words, 5 sentences, 130 syllables: grade 7.55 (formula from memory).
-    assertThat(ReadingGrade.of(100, 5, 130)).isCloseTo(7.55, within(0.005));
-  }
-
-  @Test
-  @DisplayName("are counted in syllables")
-  void syllables() {
-    assertThat(List.of("helmet", "wear", "re-fit", "come", "licensed", "professional", "notes"))
-        .extracting(ReadingGrade::syllables)
-        .containsExactly(2L, 1L, 2L, 1L, 2L, 4L, 1L);
   }
 
   @Test

@@ -3,13 +3,33 @@ package org.tapeline.notify.words;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 
-/** Facts as a notice of each template gets them: no more, so that a gap shows. */
+/**
+ * Facts as a notice of each template gets them: no more, so that a gap shows when the service
+ * starts. The preview shows them.
+ */
 public final class SampleFacts {
   private static final Instant STARTS = Instant.parse("2025-09-13T15:00:00Z");
   private static final ZoneId ZONE = ZoneId.of("America/Denver");
 
+  private static final Set<String> FOR_STAFF =
+      Set.of(
+          "restock-request",
+          "restock-changed",
+          "refit-case",
+          "not-reached",
+          "depot-day",
+          "field-day",
+          "manager-day");
+
   private SampleFacts() {}
+
+  /** Whether such a letter goes to staff, with a link to a page behind the log-in. */
+  public static boolean forStaff(String template) {
+    return FOR_STAFF.contains(template);
+  }
 
   public static Facts of(String template, Phrases phrases) {
     return switch (template) {
@@ -50,7 +70,9 @@ public final class SampleFacts {
               .with("date", Moments.date(STARTS, ZONE, phrases.language()))
               .with("time", Moments.time(STARTS, ZONE, phrases.language()));
       case "not-reached" ->
-          Facts.none().with("quantity", "3 families").with("place", "North Field");
+          Facts.none()
+              .with("quantity", phrases.of("families.many", Facts.none().with("quantity", "3")))
+              .with("place", "North Field");
       case "depot-day", "field-day", "manager-day" ->
           Facts.none()
               .with("quantity", "3")
@@ -77,6 +99,20 @@ public final class SampleFacts {
         .with("team", NameList.or(List.of("U10 Hawks", "U8 Bears"), phrases.language()))
         .with("why", phrases.why("fit-failed", mia) + " " + phrases.why("damage", leo))
         .with("dates", dated + " " + phrases.of("household.undated", leo));
+  }
+
+  /** Every fact that words may ask for. */
+  static Facts all(Phrases phrases) {
+    Facts all = Facts.none();
+    for (String name : Facts.NAMES) {
+      all = all.with(name, "North Field");
+    }
+    for (String template : Template.NAMES) {
+      for (Map.Entry<String, String> fact : of(template, phrases).byName().entrySet()) {
+        all = all.with(fact.getKey(), fact.getValue());
+      }
+    }
+    return all.with("days", "30").with("model", "Model A").with("size", "Youth medium");
   }
 
   private static Facts guardian(Phrases phrases) {
