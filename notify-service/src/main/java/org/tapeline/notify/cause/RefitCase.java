@@ -42,6 +42,11 @@ public record RefitCase(
       }
     }
 
+    /** The same date under the next revision, to call it off in a calendar. */
+    Booking revised() {
+      return new Booking(event, revision + 1, field, startsAt, endsAt, zone);
+    }
+
     public Slot slot() {
       return new Slot(startsAt, field);
     }

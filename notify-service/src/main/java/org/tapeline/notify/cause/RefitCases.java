@@ -148,7 +148,9 @@ public class RefitCases {
         row.correlationId,
         Optional.ofNullable(row.why),
         Optional.ofNullable(row.team),
-        tell.slot().or(() -> refitCase.calledOff().map(off -> known(off, told))),
+        tell.slot()
+            .or(() -> refitCase.calledOff().map(off -> known(off, told)))
+            .or(refitCase::booking),
         table.of(tell.cause()).household(),
         refitCase.booking().isPresent(),
         row.waitUntil == null ? clock.instant() : row.waitUntil);

@@ -86,13 +86,15 @@ class MailComposer {
     return new MimeMultipart("alternative", plain, html);
   }
 
+  /** RFC 6047, section 2.4: the part says the method that stands in the file. */
   private static MimeBodyPart calendar(String file) throws MessagingException {
+    String method = file.contains("\r\nMETHOD:CANCEL\r\n") ? "CANCEL" : "PUBLISH";
     MimeBodyPart part = new MimeBodyPart();
     part.setDataHandler(
         new DataHandler(
             new ByteArrayDataSource(
                 file.getBytes(StandardCharsets.UTF_8),
-                "text/calendar; charset=UTF-8; method=PUBLISH")));
+                "text/calendar; charset=UTF-8; method=" + method)));
     part.setFileName("refit.ics");
     part.setDisposition(MimeBodyPart.ATTACHMENT);
     return part;

@@ -89,9 +89,18 @@ class ParentView {
         newer,
         row.urgency.equals(Urgency.DO_NOT_WEAR.code()),
         row.state.equals("acknowledged"),
-        newer.isEmpty() && texts.of(row.notice).map(text -> text.calendar).isPresent(),
+        newer.isEmpty() && hasDateFile(row),
         choices.of(row, phrasesOf(letter)),
         help.of(row, phrasesOf(letter)));
+  }
+
+  /** A file that takes a date out is for the mail program, not for a button. */
+  private boolean hasDateFile(NoticeRow row) {
+    return texts
+        .of(row.notice)
+        .map(text -> text.calendar)
+        .filter(file -> !file.contains("METHOD:CANCEL"))
+        .isPresent();
   }
 
   Phrases phrasesOf(Letter letter) {

@@ -6,13 +6,18 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import jakarta.mail.MessagingException;
 import jakarta.mail.Session;
 import jakarta.mail.internet.AddressException;
+import jakarta.mail.internet.ContentType;
+import jakarta.mail.internet.InternetAddress;
 import jakarta.mail.internet.MimeMessage;
+import jakarta.mail.internet.MimeMultipart;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.UUID;
@@ -107,5 +112,54 @@ class MailComposerTest {
     MimeMessage safety = composer.compose(SESSION, mail("rosa@example.org", "No usar"));
     assertThat(safety.getHeader("List-Unsubscribe")).isNull();
     assertThat(safety.getHeader("List-Unsubscribe-Post")).isNull();
+  }
+
+  @Test
+  @DisplayName("is read by a mail program as it was written (RFC 5322, RFC 2045, RFC 6047)")
+  void readBack() throws MessagingException, IOException {
+    MimeMessage message =
+        at("2025-09-12T17:00:00Z")
+            .compose(SESSION, mail("rosa@families.example.org", "No usar: el casco de José"));
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    message.writeTo(out);
+    String wire = out.toString(StandardCharsets.US_ASCII);
+    assertThat(wire.replace("\r\n", "")).doesNotContain("\n", "\r");
+    // RFC 5322, section 2.1.1: 998 characters at most, 78 wanted; RFC 2047: 76 in an encoded word.
+    assertThat(wire.split("\r\n")).allSatisfy(line -> assertThat(line.length()).isLessThan(999));
+    MimeMessage read = new MimeMessage(SESSION, new ByteArrayInputStream(out.toByteArray()));
+    for (String once : List.of("Date", "From", "To", "Message-ID", "Subject", "MIME-Version")) {
+      assertThat(read.getHeader(once)).as(once).hasSize(1);
+    }
+    assertThat(read.getSubject()).isEqualTo("No usar: el casco de José");
+    assertThat(read.getSentDate()).isEqualTo(Instant.parse("2025-09-12T17:00:00Z"));
+    assertThat(InternetAddress.parseHeader(read.getHeader("From", ","), true)).hasSize(1);
+    MimeMultipart mixed = (MimeMultipart) read.getContent();
+    MimeMultipart words = (MimeMultipart) mixed.getBodyPart(0).getContent();
+    assertThat(words.getBodyPart(0).getContent()).isEqualTo("Qué pasó");
+    assertThat(words.getBodyPart(1).getContent()).isEqualTo("<p>Qué pasó</p>");
+    assertThat(new ContentType(mixed.getBodyPart(1).getContentType()).getParameter("method"))
+        .isEqualTo("PUBLISH");
+  }
+
+  @Test
+  @DisplayName("says in its calendar part that the file calls a date off")
+  void cancelled() throws MessagingException, IOException {
+    Outgoing news = mail("rosa@example.org", "Cancelado");
+    Outgoing off =
+        new Outgoing(
+            news.notice(),
+            news.key(),
+            news.to(),
+            news.letter(),
+            news.subject(),
+            news.plain(),
+            news.html(),
+            Optional.of("BEGIN:VCALENDAR\r\nMETHOD:CANCEL\r\nEND:VCALENDAR\r\n"),
+            news.refitCase(),
+            news.turnOff());
+    MimeMessage message = at("2025-09-12T17:00:00Z").compose(SESSION, off);
+    MimeMultipart mixed = (MimeMultipart) message.getContent();
+    assertThat(new ContentType(mixed.getBodyPart(1).getContentType()).getParameter("method"))
+        .isEqualTo("CANCEL");
   }
 }

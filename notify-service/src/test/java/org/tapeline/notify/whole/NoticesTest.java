@@ -169,7 +169,12 @@ class NoticesTest {
     ReceivedMail off = mailsTo(rosa(), 2).get(1);
     assertThat(off.subject()).isEqualTo("Called off: Uma's re-fit on Saturday, September 13");
     assertThat(off.plain()).contains("at North Field, is off.", "We are looking for a new day.");
-    assertThat(off.hasCalendar()).isFalse();
+    assertThat(off.calendar().getProperty(Property.METHOD).orElseThrow().getValue())
+        .isEqualTo("CANCEL");
+    VEvent booked = event(SmtpServer.to(rosa()).stream().map(ReceivedMail::of).toList().getFirst());
+    assertThat(event(off).getUid()).isEqualTo(booked.getUid());
+    assertThat(event(off).getSequence().getSequenceNo())
+        .isGreaterThan(booked.getSequence().getSequenceNo());
 
     publishTwice(refit, refit.booked(4, SUNDAY));
     assertThat(mailsTo(rosa(), 3).get(2).subject())
