@@ -34,6 +34,7 @@ public final class Subscription {
   private final Map<String, Class<? extends Record>> views = new HashMap<>();
   private final Map<String, Consumer<String>> erasers = new HashMap<>();
   private final Set<String> ignored = new TreeSet<>();
+  private Handler first = event -> {};
 
   private Subscription(String name) {
     this.name = name;
@@ -75,6 +76,12 @@ public final class Subscription {
     return this;
   }
 
+  /** What is done with every event that is handled, in the same transaction, before its handler. */
+  public Subscription before(Handler handler) {
+    first = handler;
+    return this;
+  }
+
   public Subscription ignoring(String... types) {
     for (String type : types) {
       EventTypeName.parse(type);
@@ -108,6 +115,7 @@ public final class Subscription {
   public void handle(ReceivedEvent event) {
     Handler handler = handlers.get(event.type());
     if (handler != null) {
+      first.on(event);
       handler.on(event);
     }
   }

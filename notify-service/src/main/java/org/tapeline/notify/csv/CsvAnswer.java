@@ -49,7 +49,8 @@ public final class CsvAnswer {
     return out.toString();
   }
 
-  private static Object harmless(Object cell) {
+  /** Numbers stay numbers; text that would be a formula gets its apostrophe. */
+  public static Object harmless(Object cell) {
     if (cell instanceof Number) {
       return cell;
     }

@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** The words for a notice's state that a filter may name. */
-final class NoticeStates {
-  static final List<String> ALL =
+public final class NoticeStates {
+  public static final List<String> ALL =
       List.of("raised", "sent", "undeliverable", "acknowledged", "cancelled");
 
   private NoticeStates() {}

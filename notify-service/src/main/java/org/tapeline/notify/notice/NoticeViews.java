@@ -16,6 +16,9 @@ public class NoticeViews {
   /** A list shows at most this many, newest first. */
   public static final int MOST = 200;
 
+  /** The part of an address that opens a person's page without log-in. */
+  private static final String TOKEN = "/notify/(n|c|unsubscribe)/[A-Za-z0-9_-]+";
+
   private final NoticeTexts texts;
 
   NoticeViews(NoticeTexts texts) {
@@ -77,7 +80,8 @@ public class NoticeViews {
   /**
    * Everything about one notice.
    *
-   * @param subject and {@code text}: {@code null} once they were erased
+   * @param subject and {@code text}: {@code null} once they were erased; the reader's own links are
+   *     left out of it
    */
   public record Whole(
       Line notice,
@@ -129,7 +133,12 @@ public class NoticeViews {
         row.causes.stream().sorted().toList(),
         NoticeTryRow.of(row.notice).stream().map(Try::of).toList(),
         text.map(t -> t.subject).orElse(null),
-        text.map(t -> t.plain).orElse(null),
+        text.map(t -> withoutLinks(t.plain)).orElse(null),
         text.map(t -> t.calendar).isPresent());
+  }
+
+  /** Whoever opens a reader's own link acts for the reader. */
+  private static String withoutLinks(String text) {
+    return text.replaceAll(TOKEN, "/notify/$1/...");
   }
 }

@@ -11,7 +11,7 @@ import org.tapeline.notify.contact.Contacts;
 
 /** Who recipients are, for the equipment manager's pages. */
 @ApplicationScoped
-class Recipients {
+public class Recipients {
   private static final String GUARDIAN = "[0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}";
 
   private final Contacts contacts;
@@ -24,7 +24,7 @@ class Recipients {
    * By recipient: a guardian's name, "erased" for one who is not known any more, or the staff id.
    */
   @Transactional
-  Map<String, String> names(Collection<String> recipients) {
+  public Map<String, String> names(Collection<String> recipients) {
     List<UUID> guardians =
         recipients.stream()
             .distinct()

@@ -1,0 +1,48 @@
+package org.tapeline.notify.trace;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * How codes, times and recipients are said on the manager's pages.
+ *
+ * @param names by recipient
+ * @param zone that of most places
+ */
+public record Wording(Map<String, String> names, ZoneId zone) {
+  private static final DateTimeFormatter TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss z", Locale.US);
+  private static final DateTimeFormatter TO_THE_MILLI =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss.SSS", Locale.ROOT);
+
+  public String who(String recipient) {
+    return names.get(recipient);
+  }
+
+  public String time(Instant at) {
+    return TIME.format(at.atZone(zone));
+  }
+
+  public String exactly(Instant at) {
+    return TO_THE_MILLI.format(at.atZone(zone));
+  }
+
+  /** {@code refit-date} becomes {@code Re-fit date}. */
+  public String word(String code) {
+    String words = code.replace('-', ' ').replace("refit", "re-fit");
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
+  /** The shared colours of a state; the words stand beside. */
+  public String tone(String state) {
+    return switch (state) {
+      case "sent", "acknowledged" -> "may-wear";
+      case "undeliverable" -> "do-not-wear";
+      case "raised" -> "check-today";
+      default -> "unknown";
+    };
+  }
+}
