@@ -13,9 +13,7 @@ final class TellsNobody {
   static Subscription declareOn(Subscription subscription) {
     return subscription
         .ignoring(
-            SIZING + "player-enrolled.v1",
             SIZING + "player-moved.v1",
-            SIZING + "player-left.v1",
             SIZING + "head-measured.v1",
             SIZING + "head-corrected.v1",
             SIZING + "size-advised.v1",

@@ -21,7 +21,9 @@ import org.tapeline.notify.optout.OptedIn;
 import org.tapeline.notify.optout.OptedOut;
 import org.tapeline.notify.place.Places;
 import org.tapeline.notify.restock.RestockCopies;
+import org.tapeline.notify.retention.WhenPlayerLeavesThenNoteTheDay;
 import org.tapeline.notify.staff.DepotNotices;
+import org.tapeline.notify.trace.HeardEvents;
 import org.tapeline.notify.wish.WishesSet;
 
 /** What the service says, and what it listens to. */
@@ -55,19 +57,23 @@ public class Wiring {
       Fits fits,
       Places places,
       RestockCopies restocks,
-      DepotNotices depots) {
+      DepotNotices depots,
+      HeardEvents heard,
+      WhenPlayerLeavesThenNoteTheDay leaving) {
     Subscription all =
         Subscription.named("notify")
             .latest("people")
             .events("sizing.events")
             .events("fitting.events")
             .events("inventory.events");
+    all.before(heard::note);
     people.declareOn(all);
     refits.declareOn(all);
     fits.declareOn(all);
     places.declareOn(all);
     depots.declareOn(all);
     restocks.declareOn(all);
+    leaving.declareOn(all);
     return TellsNobody.declareOn(all);
   }
 }

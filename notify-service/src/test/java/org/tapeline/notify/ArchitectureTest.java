@@ -42,14 +42,16 @@ class ArchitectureTest {
   private static final String WORDS_CORE =
       "org\\.tapeline\\.notify\\.words\\."
           + "(Facts|Language.*|Letter|Letter\\$.*|Moments|Phrases|Sentence|Template|TradeWords"
-          + "|Words|WordsFile|NameList)";
+          + "|Words|WordsFile|NameList|ReadingGrade|TextCounts|Perspicuity|SpanishSyllables"
+          + "|SampleFacts|Recall|Translation)";
   private static final String OTHER_CORE =
       "org\\.tapeline\\.notify\\.(channel\\.(BackOff|SendOutcome.*|ChannelPlan|ChannelPolicy|ChannelPolicy\\$.*)"
           + "|text\\.(Gsm|Signatures|MessageKey|GatewayAnswers)|optout\\.Opted(Out|In)"
           + "|wish\\.(QuietHours|Wish|Wish\\$.*|WishesSet|WishForm)|help\\.Help(Asked|Answered)"
           + "|staff\\.WhenRestockRequestedThenTellDepot"
           + "|escalation\\.(Happened|Escalation|Escalation\\$.*|EscalationPolicy"
-          + "|EscalationPolicy\\$.*)|digest\\.DigestHour)";
+          + "|EscalationPolicy\\$.*)|digest\\.DigestHour"
+          + "|retention\\.(RetentionPolicy|Keeping))";
 
   @ArchTest
   static final ArchRule theNoticeImportsNothingButJava =

@@ -8,9 +8,7 @@ import org.tapeline.notify.channel.Bounces;
 import org.tapeline.notify.contact.Contacts;
 import org.tapeline.notify.contact.GuardianDetails;
 import org.tapeline.notify.contact.PlayerDetails;
-import org.tapeline.notify.notice.NoticeCovers;
-import org.tapeline.notify.notice.NoticeTexts;
-import org.tapeline.notify.wish.WishDesk;
+import org.tapeline.notify.retention.Erasure;
 
 /**
  * A case may be heard of before its people are, since they come on another topic: what was missing
@@ -21,26 +19,16 @@ public class WhenPeopleChangeThenLookAgain {
   private final Contacts contacts;
   private final RefitCases cases;
   private final Fits fits;
-  private final NoticeTexts texts;
-  private final NoticeCovers covers;
+  private final Erasure erasure;
   private final Bounces bounces;
-  private final WishDesk wishes;
 
   WhenPeopleChangeThenLookAgain(
-      Contacts contacts,
-      RefitCases cases,
-      Fits fits,
-      NoticeTexts texts,
-      NoticeCovers covers,
-      Bounces bounces,
-      WishDesk wishes) {
+      Contacts contacts, RefitCases cases, Fits fits, Erasure erasure, Bounces bounces) {
     this.contacts = contacts;
     this.cases = cases;
     this.fits = fits;
-    this.texts = texts;
-    this.covers = covers;
+    this.erasure = erasure;
     this.bounces = bounces;
-    this.wishes = wishes;
   }
 
   public Subscription declareOn(Subscription subscription) {
@@ -69,16 +57,10 @@ public class WhenPeopleChangeThenLookAgain {
   }
 
   private void erasePlayer(String key) {
-    UUID player = UUID.fromString(key);
-    contacts.erasePlayer(player);
-    covers.forget(player);
-    texts.erasePlayer(player);
+    erasure.player(UUID.fromString(key));
   }
 
   private void eraseGuardian(String key) {
-    contacts.eraseGuardian(UUID.fromString(key));
-    texts.eraseRecipient(key);
-    bounces.forget(key);
-    wishes.forget(key);
+    erasure.guardian(UUID.fromString(key));
   }
 }
