@@ -136,6 +136,9 @@ class PagesTest {
     pages.put("notice", "/notify/notices/" + notice);
     pages.put("people-not-reached", "/notify/unreached");
     pages.put("slips", "/notify/teams/U10-HAWKS/sheet");
+    pages.put("words", "/notify/words");
+    pages.put("words-one", "/notify/words/do-not-wear-dated?language=es");
+    pages.put("retention", "/notify/retention");
     pages.put("chain", "/chains/" + correlation);
     pages.put("mailbox", "/mailbox");
     return pages;
