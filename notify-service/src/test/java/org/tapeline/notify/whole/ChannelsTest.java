@@ -224,11 +224,13 @@ class ChannelsTest {
     Refit refit = notWear(family);
     assertThat(header(mailsTo(1).getFirst())).isNull();
     assertThat(ReceivedMail.of(mailsTo(1).getFirst()).plain())
-        .contains("Trata de seguridad, por eso no se puede desactivar.");
+        .contains("Es sobre la seguridad. Por eso llega siempre.");
     publish(refit, refit.closed(3, "fitted"));
     MimeMessage news = mailsTo(2).get(1);
     String path = header(news).replaceAll(".*(/unsubscribe/[^>]*)>", "$1");
-    assertThat(ReceivedMail.of(news).plain()).contains(path).doesNotContain("seguridad, por eso");
+    assertThat(ReceivedMail.of(news).plain())
+        .contains(path)
+        .doesNotContain("Por eso llega siempre");
 
     assertThat(given().get(path).then().statusCode(200).extract().asString())
         .contains("No recibirlos más", "<button");
