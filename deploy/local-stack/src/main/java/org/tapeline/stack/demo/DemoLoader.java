@@ -53,10 +53,13 @@ public final class DemoLoader {
       readings();
       DemoHelmets helmets = new DemoHelmets(season.resolve("helmets.csv"));
       forecasts();
-      int fitted = new DemoSessions(http, helmets).run();
+      List<DemoSessions.Fitted> fitted = new DemoSessions(http, helmets).run();
+      new DemoMishaps(http).run(fitted);
       Files.writeString(marker, Instant.now().toString());
       say.accept(
-          "  ok  demo         " + fitted + " players fitted, one check failed, one helmet damaged");
+          "  ok  demo         "
+              + fitted.size()
+              + " players fitted, one check failed, one helmet damaged, two on hold");
     } catch (IOException e) {
       throw new LoadFailure(e);
     }

@@ -2,13 +2,13 @@ package org.tapeline.stack.demo;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.tapeline.stack.demo.DemoHelmets.Helmet;
 
-/** Fit sessions of the demo: most pass, one fails, and one fitted helmet is reported damaged. */
+/** Fit sessions of the demo: most pass, one fails. */
 final class DemoSessions {
   private static final Map<String, String> FITTERS =
       Map.of("NORTH", "fitter.north", "RIVER", "fitter.north", "SOUTH", "fitter.south");
@@ -23,15 +23,11 @@ final class DemoSessions {
   private static final String FAILING_MODEL = "model-a";
   private static final String FAILING_SIZE = "youth-medium";
 
-  /** The helmet of its last fitted player is reported damaged. */
-  private static final String DAMAGED_TEAM = "U10-HAWKS";
-
   private final DemoHttp http;
   private final DemoHelmets helmets;
   private final DemoRetry retry = new DemoRetry();
-  private final Map<String, Integer> fitted = new HashMap<>();
+  private final List<Fitted> fitted = new ArrayList<>();
   private List<String> checks = List.of();
-  private String damaged = "";
   private boolean failed;
 
   DemoSessions(DemoHttp http, DemoHelmets helmets) {
@@ -39,8 +35,11 @@ final class DemoSessions {
     this.helmets = helmets;
   }
 
-  /** How many were fitted. */
-  int run() throws IOException {
+  /** A player signed off in a helmet. */
+  record Fitted(String player, String team, String field, String tag) {}
+
+  /** Who was fitted, by number in the roster. */
+  List<Fitted> run() throws IOException {
     checks =
         DemoLoader.list(http.get("manager", "/fitting/api/protocol").get("checks")).stream()
             .filter(check -> check.path("required").asBoolean(true))
@@ -53,13 +52,13 @@ final class DemoSessions {
     for (JsonNode player : players) {
       fit(player);
     }
-    reportDamage();
-    return fitted.values().stream().mapToInt(Integer::intValue).sum();
+    return fitted;
   }
 
   private void fit(JsonNode player) throws IOException {
     String team = player.get("team").asText();
-    boolean passes = fitted.getOrDefault(team, 0) < FITTED.getOrDefault(team, 0);
+    long already = fitted.stream().filter(other -> other.team().equals(team)).count();
+    boolean passes = already < FITTED.getOrDefault(team, 0);
     boolean fails = !passes && !failed && team.equals(FAILING_TEAM);
     List<JsonNode> advice =
         DemoLoader.list(player.path("advice")).stream().filter(a -> !fails || tooTight(a)).toList();
@@ -75,8 +74,8 @@ final class DemoSessions {
       failed = true;
     } else {
       pass(player, helmet);
-      fitted.merge(team, 1, Integer::sum);
-      damaged = team.equals(DAMAGED_TEAM) ? helmet.tag() : damaged;
+      String number = player.get("number").asText();
+      fitted.add(new Fitted(number, team, player.get("field").asText(), helmet.tag()));
     }
   }
 
@@ -108,7 +107,7 @@ final class DemoSessions {
         retry.untilKnown(
             () ->
                 http.post(
-                    FITTERS.get(field),
+                    fitterOf(field),
                     "open-" + player.get("number").asText(),
                     "/fitting/api/sessions",
                     Map.of("player", player.get("player").asText(), "field", field)));
@@ -126,22 +125,13 @@ final class DemoSessions {
   private JsonNode post(JsonNode player, String session, String path, Map<String, Object> body)
       throws IOException {
     return http.post(
-        FITTERS.get(player.get("field").asText()),
+        fitterOf(player.get("field").asText()),
         session + "/" + path + "/" + body.getOrDefault("check", ""),
         "/fitting/api/sessions/" + session + "/" + path,
         body);
   }
 
-  /** Of a helmet that a player has: the rest happens by itself. */
-  private void reportDamage() throws IOException {
-    if (!damaged.isEmpty()) {
-      retry.untilKnown(
-          () ->
-              http.post(
-                  "manager",
-                  "damage-" + damaged,
-                  "/inventory/api/helmets/" + damaged + "/damage",
-                  Map.of("where", "shell", "what", "crack")));
-    }
+  static String fitterOf(String field) {
+    return FITTERS.get(field);
   }
 }
