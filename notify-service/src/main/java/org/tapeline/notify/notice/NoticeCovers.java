@@ -28,7 +28,7 @@ public class NoticeCovers {
   /**
    * A notice as seen from one thing that it covers.
    *
-   * @param pending whether it can still be taken back: no try was ever made
+   * @param pending whether it can still be taken back: no try ever got as far as to a server
    */
   public record Covered(UUID notice, UUID about, NoticeOfCase told, boolean pending) {}
 
@@ -161,13 +161,14 @@ public class NoticeCovers {
 
   /** Locked while it can still be taken back, so that no try begins meanwhile. */
   private static Covered covered(NoticeRow row, NoticeCoverRow cover) {
-    if (pending(row)) {
+    if (row.state.equals("raised")) {
       NoticeRow.getEntityManager().refresh(row, LockModeType.PESSIMISTIC_WRITE);
     }
     return new Covered(row.notice, cover.about, cover.ofCase(row), pending(row));
   }
 
   private static boolean pending(NoticeRow row) {
-    return row.state.equals("raised") && row.attempts == 0;
+    return row.state.equals("raised")
+        && (row.attempts == 0 || !NoticeTryRow.mayHaveArrived(row.notice));
   }
 }

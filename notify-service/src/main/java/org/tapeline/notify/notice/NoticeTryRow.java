@@ -20,6 +20,9 @@ import java.util.stream.Collectors;
 @IdClass(NoticeTryRow.Key.class)
 public class NoticeTryRow extends PanacheEntityBase {
 
+  /** The code of a try that found nobody to talk to. */
+  private static final String NO_CONNECTION = "connect-failed";
+
   /** A notice and the number of the try, from 1. */
   public record Key(UUID notice, int attempt) implements Serializable {}
 
@@ -47,6 +50,11 @@ public class NoticeTryRow extends PanacheEntityBase {
   /** The tries of several notices, in the order of time. */
   public static List<NoticeTryRow> of(Collection<UUID> notices) {
     return list("notice in ?1 order by startedAt, attempt", notices);
+  }
+
+  /** Whether a try was made that the other side may have taken: one that got as far as to it. */
+  static boolean mayHaveArrived(UUID notice) {
+    return of(notice).stream().anyMatch(row -> !NO_CONNECTION.equals(row.code));
   }
 
   static List<NoticeTryRow> of(UUID notice) {

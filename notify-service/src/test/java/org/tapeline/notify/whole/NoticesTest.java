@@ -17,7 +17,6 @@ import java.time.Instant;
 import java.time.temporal.Temporal;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.UUID;
 import javax.sql.DataSource;
 import net.fortuna.ical4j.model.Property;
@@ -261,12 +260,16 @@ class NoticesTest {
     family.details().forEach(this::publish);
     Refit refit = new Refit(family.player);
     publishTwice(refit, refit.opened(1), refit.booked(2, SATURDAY));
-    // On a slow machine the date may have come as a notice of its own.
+    // On a slow machine the first notice may have been taken back for one with the date.
     await().atMost(SOON).until(() -> states(refit.id).contains("raised"));
     publish(family.guardianTombstone(0));
-    await().atMost(SOON).until(() -> Set.of("undeliverable").equals(Set.copyOf(states(refit.id))));
+    await()
+        .atMost(SOON)
+        .until(
+            () ->
+                states(refit.id).contains("undeliverable") && !states(refit.id).contains("raised"));
     SmtpServer.up();
-    assertThat(notices(refit.id).getString("notices[0].why")).isEqualTo("erased");
+    assertThat(notices(refit.id).getList("notices.why")).contains("erased");
     assertThat(SmtpServer.to(rosa())).isEmpty();
   }
 
