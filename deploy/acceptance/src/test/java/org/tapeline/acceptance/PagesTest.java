@@ -131,6 +131,8 @@ class PagesTest {
     pages.put("outlook", "/inventory/outlook");
     pages.put("import-stock", "/inventory/import");
     pages.put("notices", "/notify/notices");
+    pages.put("calls", "/notify/calls");
+    pages.put("guidance", "/notify/guidance/es");
     pages.put("causes", "/notify/causes");
     pages.put("contacts", "/notify/contacts?q=hawks");
     pages.put("notice", "/notify/notices/" + notice);
