@@ -29,7 +29,7 @@ final class ChoiceViews {
 
   private static final int MOST_DAYS = 10;
 
-  /** Of the own field; the rest is folded away. */
+  /** Of the own field, and of one that helps to wait less; the rest is folded away. */
   private static final int FIRST_DAYS = 3;
 
   private final ChoiceLanguage language;
@@ -105,15 +105,16 @@ final class ChoiceViews {
   }
 
   private AtField atField(List<ReachableSlot> slots, RefitChoice choice) {
-    ReachableSlot first = slots.getFirst();
-    FieldName field = fields.apply(first.slot().field());
+    ReachableSlot nearest = slots.getFirst();
+    FieldName field = fields.apply(nearest.slot().field());
     List<Day> days = days(slots, field.zone(), choice);
-    boolean own = first.minutes() == 0;
-    boolean helps = days.stream().anyMatch(day -> !day.later());
-    int shown = Math.min(days.size(), own ? FIRST_DAYS : MOST_DAYS);
+    boolean own = nearest.minutes() == 0;
+    int helps = (int) days.stream().filter(day -> !day.later()).count();
+    int first = own ? FIRST_DAYS : helps == 0 ? MOST_DAYS : Math.min(helps, FIRST_DAYS);
+    int shown = Math.min(days.size(), first);
     return new AtField(
-        heading(field.name(), first.minutes()),
-        !own && !helps,
+        heading(field.name(), nearest.minutes()),
+        !own && helps == 0,
         days.subList(0, shown),
         days.subList(shown, days.size()));
   }
