@@ -50,8 +50,7 @@ class ArchitectureTest {
           + "|wish\\.(QuietHours|Wish|Wish\\$.*|WishesSet|WishForm)|help\\.Help(Asked|Answered)"
           + "|staff\\.WhenRestockRequestedThenTellDepot"
           + "|escalation\\.(Happened|Escalation|Escalation\\$.*|EscalationPolicy"
-          + "|EscalationPolicy\\$.*)|digest\\.DigestHour"
-          + "|retention\\.(RetentionPolicy|Keeping))";
+          + "|EscalationPolicy\\$.*)|digest\\.DigestHour|retention\\.(RetentionPolicy|Keeping))";
 
   @ArchTest
   static final ArchRule theNoticeImportsNothingButJava =

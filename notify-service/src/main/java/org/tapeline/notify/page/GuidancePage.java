@@ -45,9 +45,7 @@ public class GuidancePage {
     Phrases phrases = words.phrases(Language.of(language).orElse(Language.ENGLISH));
     List<Part> parts =
         PARTS.stream()
-            .map(
-                part ->
-                    new Part(phrases.of("guide." + part + ".title"), phrases.of("guide." + part)))
+            .map(part -> new Part(phrases.of("guide.heading." + part), phrases.of("guide." + part)))
             .toList();
     return LinkPages.html(200, Templates.guidance(phrases, parts));
   }

@@ -46,7 +46,7 @@ public record Facts(Map<String, String> byName) {
 
   public Facts with(String name, String value) {
     Map<String, String> more = new HashMap<>(byName);
-    more.put(name, value.replaceAll("\\p{Cntrl}+", " ").strip());
+    more.put(name, value.replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]+", " ").strip());
     return new Facts(more);
   }
 

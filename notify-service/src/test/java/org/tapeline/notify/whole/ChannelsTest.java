@@ -41,7 +41,7 @@ import org.tapeline.testkit.TestServers;
 class ChannelsTest {
   private static final String SATURDAY = "2035-09-15T15:00:00Z";
   private static final String SUNDAY = "2035-09-16T16:30:00Z";
-  private static final Duration SOON = Duration.ofSeconds(20);
+  private static final Duration SOON = Duration.ofSeconds(40);
   private static final String HOOK = "/hooks/text";
 
   @ConfigProperty(name = "kafka.bootstrap.servers")
