@@ -202,7 +202,7 @@ class ChosenSlotTest {
     List<Household> families = List.of(waitsAt("RACE", "en"), waitsAt("RACE", "en"));
     Fitter fitter = new Fitter("manager", "RACE");
     fitter.announces(DAY, "17:30", "18:00");
-    fitter.announces(DAY_AFTER, "17:30", "17:45");
+    fitter.announces(DAY_AFTER, "17:30", "18:00");
     String last = families.getFirst().offered().getFirst();
     assertThat(families.getLast().offered()).containsExactly(last);
     CyclicBarrier together = new CyclicBarrier(families.size());
@@ -238,7 +238,7 @@ class ChosenSlotTest {
       await()
           .atMost(PATIENCE)
           .until(() -> as("manager").get("/fit-days").asString().contains("Field " + field));
-      new Fitter("manager", field).announces(DAY_AFTER, "17:30", "17:45");
+      new Fitter("manager", field).announces(DAY_AFTER, "17:30", "18:00");
     }
     Household family = lateAt("REACH");
     peers.send(peers.field("REACH", "America/Chicago", Map.of("NEAR", 25, "FAR", 200)));
