@@ -202,7 +202,7 @@ class ChosenSlotTest {
     List<Household> families = List.of(waitsAt("RACE", "en"), waitsAt("RACE", "en"));
     Fitter fitter = new Fitter("manager", "RACE");
     fitter.announces(DAY, "17:30", "18:00");
-    fitter.announces(DAY_AFTER, "17:30", "18:00");
+    fitter.announces(DAY_AFTER, "17:30", "17:45");
     String last = families.getFirst().offered().getFirst();
     assertThat(families.getLast().offered()).containsExactly(last);
     CyclicBarrier together = new CyclicBarrier(families.size());
