@@ -6,6 +6,9 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,6 +27,7 @@ import org.tapeline.stack.mailbox.Mailbox;
 final class Stack implements AutoCloseable {
   static final List<String> SERVICES = List.of("sizing", "fitting", "inventory", "notify");
   private static final String DEMO_USERS = "deploy/demo/users.properties";
+  private static final ZoneId DEMO_ZONE = ZoneId.of("America/Denver");
   private static final Duration PATIENCE = Duration.ofSeconds(120);
 
   private final Path root;
@@ -164,6 +168,8 @@ final class Stack implements AutoCloseable {
     environment.put("QUARKUS_HTTP_AUTH_SESSION_ENCRYPTION_KEY", secrets.key("session"));
     // Whoever tries the demo does not want to wait half an hour for what could be told together.
     environment.put("TAPELINE_CAUSES_WINDOW_AT_MOST", "PT10S");
+    // Nor until tomorrow for what staff are told each morning.
+    environment.put("TAPELINE_DIGEST_AT", digestHour(LocalTime.now(DEMO_ZONE)).toString());
     environment.put("TAPELINE_LINK_KEY", secrets.key("link"));
     environment.put("TAPELINE_SHEET_KEY", secrets.key("sheet"));
     environment.put("TAPELINE_PUBLIC_URL", "http://localhost:" + ports.gateway());
@@ -171,6 +177,12 @@ final class Stack implements AutoCloseable {
         "SMALLRYE_CONFIG_LOCATIONS",
         root.resolve(System.getenv().getOrDefault("TAPELINE_USERS", DEMO_USERS)).toString());
     return environment;
+  }
+
+  /** Once the demo is loaded; late in the evening the last minute of the day. */
+  static LocalTime digestHour(LocalTime now) {
+    LocalTime later = now.plusMinutes(4).truncatedTo(ChronoUnit.MINUTES);
+    return later.isBefore(now) ? LocalTime.of(23, 59) : later;
   }
 
   private Map<String, String> addresses() {
