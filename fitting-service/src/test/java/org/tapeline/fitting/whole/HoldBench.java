@@ -30,6 +30,7 @@ import org.tapeline.journal.StreamName;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.journal.store.JdbcTransactions;
 import org.tapeline.journal.store.PostgresJournal;
+import org.tapeline.testkit.Counts;
 
 /**
  * Times a hold on helmets that are all worn, on a running stack without other data: from placing it
@@ -100,26 +101,8 @@ final class HoldBench {
     }
   }
 
-  private void await(String service, String count) throws Exception {
-    Instant until = Instant.now().plus(PATIENCE);
-    while (number(service, count) < helmets) {
-      if (Instant.now().isAfter(until)) {
-        throw new IllegalStateException("Only " + number(service, count) + ": " + count);
-      }
-      Thread.sleep(500);
-    }
-  }
-
-  private static long number(PGSimpleDataSource database, String sql) throws SQLException {
-    try (Connection c = database.getConnection();
-        ResultSet row = c.createStatement().executeQuery(sql)) {
-      row.next();
-      return row.getLong(1);
-    }
-  }
-
-  private long number(String service, String sql) throws SQLException {
-    return number(database(service), sql);
+  private void await(String service, String count) {
+    new Counts(database(service)).awaitAtLeast(helmets, count, PATIENCE);
   }
 
   private void prepare() throws Exception {

@@ -84,7 +84,8 @@ class ChannelsTest {
     TextGateway.Request request = TextGateway.requests(message.key()).getFirst();
     assertThat(request.login()).isEqualTo("Bearer key-of-tests");
     assertThat(request.signature()).isEqualTo(sign(request.timestamp(), request.body()));
-    assertThat(get("/api/notices/" + notice).getList("tries.channel")).containsExactly("text");
+    assertThat(Manager.json("/api/notices/" + notice).getList("tries.channel"))
+        .containsExactly("text");
   }
 
   @Test
@@ -94,14 +95,15 @@ class ChannelsTest {
     Refit refit = notWear(family);
     onlyText();
     String notice = onlyNotice(refit, "sent");
-    JsonPath whole = get("/api/notices/" + notice);
+    JsonPath whole = Manager.json("/api/notices/" + notice);
     assertThat(whole.getList("tries.channel")).containsExactly("mail", "text");
     assertThat(whole.getList("tries.outcome")).containsExactly("refused", "taken");
 
     Refit second = new Refit(family.player);
     publish(second, second.opened(1), second.booked(2, SUNDAY));
     String next = onlyNotice(second, "sent");
-    assertThat(get("/api/notices/" + next).getList("tries.channel")).containsExactly("text");
+    assertThat(Manager.json("/api/notices/" + next).getList("tries.channel"))
+        .containsExactly("text");
   }
 
   @Test
@@ -113,7 +115,8 @@ class ChannelsTest {
     TextGateway.letGo();
     assertThat(TextGateway.to(phone)).hasSize(1);
     assertThat(TextGateway.requests(notice + "-1")).hasSizeGreaterThanOrEqualTo(2);
-    assertThat(get("/api/notices/" + notice).getList("tries.code")).startsWith("timed-out");
+    assertThat(Manager.json("/api/notices/" + notice).getList("tries.code"))
+        .startsWith("timed-out");
   }
 
   @Test
@@ -124,7 +127,8 @@ class ChannelsTest {
     Refit refit = notWear(new Family("Kai").guardian("en", null, phone));
     String notice = onlyNotice(refit, "sent");
     assertThat(onlyText().at()).isAfter(before.plusSeconds(1));
-    assertThat(get("/api/notices/" + notice).getList("tries.code")).startsWith("500", "429");
+    assertThat(Manager.json("/api/notices/" + notice).getList("tries.code"))
+        .startsWith("500", "429");
   }
 
   @Test
@@ -213,7 +217,7 @@ class ChannelsTest {
     long now = Instant.now().getEpochSecond();
     hook(failed, now, sign(now, failed)).then().statusCode(204);
     onlyNotice(second, "undeliverable");
-    assertThat(get("/api/notices/" + notice).getList("tries.channel"))
+    assertThat(Manager.json("/api/notices/" + notice).getList("tries.channel"))
         .containsExactly("text", "mail");
   }
 
@@ -317,19 +321,7 @@ class ChannelsTest {
   }
 
   private static JsonPath notices(Refit refit) {
-    return get("/api/notices?refitCase=" + refit.id);
-  }
-
-  private static JsonPath get(String path) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("manager", "larkfield")
-        .get(path)
-        .then()
-        .statusCode(200)
-        .extract()
-        .jsonPath();
+    return Manager.json("/api/notices?refitCase=" + refit.id);
   }
 
   private void publish(Event event) {
@@ -337,8 +329,6 @@ class ChannelsTest {
   }
 
   private void publish(Refit refit, Event... events) {
-    for (Event event : events) {
-      peers.send(event, refit.correlationId).send(event, refit.correlationId);
-    }
+    peers.sendTwice(refit.correlationId, events);
   }
 }

@@ -7,10 +7,6 @@ import static org.awaitility.Awaitility.await;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
-import java.sql.Connection;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -27,6 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.notify.digest.WhenTheHourComesThenTellStaff;
 import org.tapeline.notify.whole.Peers.Event;
+import org.tapeline.testkit.Counts;
 import org.tapeline.testkit.TestServers;
 
 @QuarkusTest
@@ -196,9 +193,7 @@ class DigestsTest {
   }
 
   private void publish(Refit refit, Event... events) {
-    for (Event event : events) {
-      peers.send(event, refit.correlationId).send(event, refit.correlationId);
-    }
+    peers.sendTwice(refit.correlationId, events);
   }
 
   private static ReceivedMail only(List<ReceivedMail> mails) {
@@ -231,13 +226,6 @@ class DigestsTest {
   }
 
   private long count(String sql) {
-    try (Connection connection = database.getConnection();
-        Statement statement = connection.createStatement();
-        ResultSet result = statement.executeQuery(sql)) {
-      result.next();
-      return result.getLong(1);
-    } catch (SQLException e) {
-      throw new IllegalStateException(e);
-    }
+    return new Counts(database).of(sql);
   }
 }

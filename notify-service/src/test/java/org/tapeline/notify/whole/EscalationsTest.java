@@ -255,9 +255,7 @@ class EscalationsTest {
   }
 
   private void publish(Refit refit, Event... events) {
-    for (Event event : events) {
-      peers.send(event, refit.correlationId).send(event, refit.correlationId);
-    }
+    peers.sendTwice(refit.correlationId, events);
   }
 
   private static String onlyNotice(Refit refit, String state) {
@@ -272,7 +270,7 @@ class EscalationsTest {
   }
 
   private static JsonPath notices(String path) {
-    return manager().get(path).then().statusCode(200).extract().jsonPath();
+    return Manager.json(path);
   }
 
   private static RequestSpecification manager() {

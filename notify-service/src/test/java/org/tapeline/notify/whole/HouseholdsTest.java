@@ -8,10 +8,6 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import jakarta.inject.Inject;
-import java.sql.Connection;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -28,6 +24,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.notify.whole.Peers.Event;
+import org.tapeline.testkit.Counts;
 import org.tapeline.testkit.TestServers;
 
 @QuarkusTest
@@ -212,16 +209,7 @@ class HouseholdsTest {
   @Test
   @DisplayName("stands in a table that the equipment manager can read")
   void table() {
-    String page =
-        given()
-            .auth()
-            .preemptive()
-            .basic("manager", "larkfield")
-            .get("/causes")
-            .then()
-            .statusCode(200)
-            .extract()
-            .asString();
+    String page = Manager.page("/causes");
     assertThat(page).contains("Causes of notices", "recheck-due", "30 min", "its own date");
     given()
         .auth()
@@ -256,32 +244,16 @@ class HouseholdsTest {
   }
 
   private static JsonPath notices(Refit refit) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("manager", "larkfield")
-        .get("/api/notices?refitCase=" + refit.id)
-        .then()
-        .statusCode(200)
-        .extract()
-        .jsonPath();
+    return Manager.json("/api/notices?refitCase=" + refit.id);
   }
 
   private void publish(Event... events) {
     for (Event event : events) {
-      UUID chain = UuidV7.next();
-      peers.send(event, chain).send(event, chain);
+      peers.sendTwice(UuidV7.next(), event);
     }
   }
 
   private long count(String sql) {
-    try (Connection connection = database.getConnection();
-        Statement statement = connection.createStatement();
-        ResultSet result = statement.executeQuery(sql)) {
-      result.next();
-      return result.getLong(1);
-    } catch (SQLException e) {
-      throw new IllegalStateException(e);
-    }
+    return new Counts(database).of(sql);
   }
 }

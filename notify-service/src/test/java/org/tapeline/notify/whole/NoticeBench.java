@@ -17,6 +17,7 @@ import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
 import org.postgresql.ds.PGSimpleDataSource;
 import org.tapeline.notify.whole.Peers.Event;
+import org.tapeline.testkit.Counts;
 
 /**
  * Times notices on a running stack without other data: first a steady stream of causes, then many
@@ -43,6 +44,7 @@ final class NoticeBench {
       """;
 
   private final PGSimpleDataSource database = new PGSimpleDataSource();
+  private final Counts counts = new Counts(database);
   private final Peers peers;
 
   private NoticeBench(int gateway) {
@@ -99,7 +101,7 @@ final class NoticeBench {
   }
 
   private List<Family> families(int count, String mail) throws Exception {
-    long before = number("select count(*) from guardianship");
+    long before = counts.of("select count(*) from guardianship");
     List<Family> families = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       families.add(new Family("Ada").guardian("en", mail + i + "@families.example.org"));
@@ -110,7 +112,7 @@ final class NoticeBench {
               .flatMap(family -> family.details().stream())
               .toList());
     }
-    await("select count(*) from guardianship", before + count);
+    counts.awaitAtLeast(before + count, "select count(*) from guardianship", PATIENCE);
     return families;
   }
 
@@ -188,7 +190,8 @@ final class NoticeBench {
               .toList());
     }
     say("all causes published", begun);
-    await("select count(*) from notice where kind like 'do-not-wear%'", before + count);
+    counts.awaitAtLeast(
+        before + count, "select count(*) from notice where kind like 'do-not-wear%'", PATIENCE);
     say("last notice raised", begun);
     awaitSent(before + count);
     say("last notice sent", begun);
@@ -199,30 +202,15 @@ final class NoticeBench {
     System.out.printf("%-24s %8.1f s after the first was published%n", what, seconds);
   }
 
-  private long sent() throws SQLException {
-    return number("select count(*) from notice where state = 'sent' and kind like 'do-not-wear%'");
+  private long sent() {
+    return counts.of(
+        "select count(*) from notice where state = 'sent' and kind like 'do-not-wear%'");
   }
 
   private void awaitSent(long count) throws Exception {
-    await("select count(*) from notice where state = 'sent' and kind like 'do-not-wear%'", count);
-  }
-
-  private void await(String sql, long count) throws Exception {
-    Instant until = Instant.now().plus(PATIENCE);
-    while (number(sql) < count) {
-      if (Instant.now().isAfter(until)) {
-        throw new IllegalStateException("Only " + number(sql) + ": " + sql);
-      }
-      Thread.sleep(100);
-    }
-  }
-
-  private long number(String sql) throws SQLException {
-    try (Connection c = database.getConnection();
-        Statement statement = c.createStatement();
-        ResultSet row = statement.executeQuery(sql)) {
-      row.next();
-      return row.getLong(1);
-    }
+    counts.awaitAtLeast(
+        count,
+        "select count(*) from notice where state = 'sent' and kind like 'do-not-wear%'",
+        PATIENCE);
   }
 }

@@ -8,10 +8,6 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.path.json.JsonPath;
 import jakarta.inject.Inject;
-import java.sql.Connection;
-import java.sql.ResultSet;
-import java.sql.SQLException;
-import java.sql.Statement;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.Temporal;
@@ -29,6 +25,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.notify.whole.Peers.Event;
+import org.tapeline.testkit.Counts;
 import org.tapeline.testkit.TestServers;
 
 @QuarkusTest
@@ -213,7 +210,7 @@ class NoticesTest {
     await().atMost(SOON).until(() -> states(refit.id).equals(List.of("sent")));
     String id = notices(refit.id).getString("notices[0].notice");
     assertThat(mail.messageId()).isEqualTo("<notice." + id + "@larkfield.example.org>");
-    JsonPath whole = get("/api/notices/" + id);
+    JsonPath whole = Manager.json("/api/notices/" + id);
     assertThat(whole.getString("tries[0].outcome")).isEqualTo("failed");
     assertThat(whole.getString("tries[0].code")).isEqualTo("connect-failed");
     assertThat(whole.getList("tries.outcome")).endsWith("taken");
@@ -453,19 +450,7 @@ class NoticesTest {
   }
 
   private static JsonPath notices(UUID refitCase) {
-    return get("/api/notices?refitCase=" + refitCase);
-  }
-
-  private static JsonPath get(String path) {
-    return given()
-        .auth()
-        .preemptive()
-        .basic("manager", "larkfield")
-        .get(path)
-        .then()
-        .statusCode(200)
-        .extract()
-        .jsonPath();
+    return Manager.json("/api/notices?refitCase=" + refitCase);
   }
 
   private void publish(Event event) {
@@ -473,9 +458,7 @@ class NoticesTest {
   }
 
   private void publishTwice(Refit refit, Event... events) {
-    for (Event event : events) {
-      peers.send(event, refit.correlationId).send(event, refit.correlationId);
-    }
+    peers.sendTwice(refit.correlationId, events);
   }
 
   private long texts(Refit refit) {
@@ -486,14 +469,7 @@ class NoticesTest {
   }
 
   private long count(String sql) {
-    try (Connection connection = database.getConnection();
-        Statement statement = connection.createStatement();
-        ResultSet result = statement.executeQuery(sql)) {
-      result.next();
-      return result.getLong(1);
-    } catch (SQLException e) {
-      throw new IllegalStateException(e);
-    }
+    return new Counts(database).of(sql);
   }
 
   private String rosa() {

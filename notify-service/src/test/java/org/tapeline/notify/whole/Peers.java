@@ -41,6 +41,14 @@ final class Peers implements AutoCloseable {
     return this;
   }
 
+  /** Sends each twice, as after an acknowledgement that was lost. */
+  Peers sendTwice(UUID correlationId, Event... events) {
+    for (Event event : events) {
+      send(event, correlationId).send(event, correlationId);
+    }
+    return this;
+  }
+
   /** Sends them one behind the other, each a chain of its own. */
   Peers sendAll(List<Event> events) {
     kafka.publishAll(events.stream().map(event -> envelope(event, event.id())).toList());

@@ -167,7 +167,7 @@ class RetentionTest {
 
   /** Every event comes twice. */
   private void publish(Refit refit, Event event) {
-    peers.send(event, refit.correlationId).send(event, refit.correlationId);
+    peers.sendTwice(refit.correlationId, event);
   }
 
   private static void turnOffNews(ReceivedMail mail) {

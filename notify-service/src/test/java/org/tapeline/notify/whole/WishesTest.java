@@ -188,8 +188,7 @@ class WishesTest {
 
   private void publish(Event... events) {
     for (Event event : events) {
-      UUID chain = UuidV7.next();
-      peers.send(event, chain).send(event, chain);
+      peers.sendTwice(UuidV7.next(), event);
     }
   }
 }
