@@ -19,6 +19,8 @@ import java.util.UUID;
 import org.tapeline.fitting.protocol.Protocols;
 import org.tapeline.fitting.roster.PlayerCopy;
 import org.tapeline.journal.quarkus.access.Caller;
+import org.tapeline.journal.quarkus.file.PagePdf;
+import org.tapeline.journal.quarkus.file.QrCode;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** The evidence sheet of a sign-off, to print and to keep. */
@@ -79,7 +81,7 @@ public class SheetResource {
             now);
     String address =
         links.addressOf(new SheetKey.Reference(session, Fingerprint.of(evidence), now));
-    return Response.ok(SheetPdf.of(Templates.sheet(view, QrCode.of(address)).render()), PDF)
+    return Response.ok(PagePdf.of(Templates.sheet(view, QrCode.of(address)).render()), PDF)
         .header(
             HttpHeaders.CONTENT_DISPOSITION,
             "inline; filename=\"sign-off-" + evidence.tag() + ".pdf\"")

@@ -12,9 +12,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import org.tapeline.inventory.csv.CsvAnswer;
 import org.tapeline.inventory.desk.StockGrids.Counted;
 import org.tapeline.inventory.helmet.HelmetViews;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 
 /** The grids as files: a line for each cell, which spreadsheets can turn as they like. */
 @Path("/grid-files")

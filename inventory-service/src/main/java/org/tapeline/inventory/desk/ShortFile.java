@@ -10,8 +10,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.tapeline.inventory.csv.CsvAnswer;
 import org.tapeline.inventory.desk.ShortLine.Forecast;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 
 /** What is short and by when, as a file; also what is not short. */
 @Path("/short.csv")

@@ -10,8 +10,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
-import org.tapeline.inventory.csv.CsvAnswer;
 import org.tapeline.inventory.helmet.HelmetViews.View;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 
 /** All helmets of a list as a file; who has them stays out of it. */
 @Path("/helmets.csv")

@@ -1,5 +1,6 @@
 package org.tapeline.inventory.label;
 
+import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.util.XRLog;
 import io.quarkus.qute.CheckedTemplate;
@@ -14,6 +15,7 @@ import java.util.logging.Level;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.tapeline.journal.quarkus.file.QrCode;
 
 /** Labels as PDF, each where the sheet has its label; print it at its full size. */
 @ApplicationScoped
@@ -52,7 +54,9 @@ public class LabelPdf {
   }
 
   private PlacedLabel placed(LabelSheet sheet, Label label, int number) {
-    String code = QrPicture.of(publicUrl + "/inventory/helmets/" + label.tag());
+    // It rubs against shells and hands: level Q stands a quarter of it gone.
+    String address = publicUrl + "/inventory/helmets/" + label.tag();
+    String code = QrCode.of(address, ErrorCorrectionLevel.Q, 2, 6);
     return new PlacedLabel(label, sheet.spot(number), code, sheet.tagPoints(label.tag()));
   }
 

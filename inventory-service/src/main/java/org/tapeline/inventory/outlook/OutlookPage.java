@@ -13,7 +13,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.tapeline.inventory.chart.Picture;
-import org.tapeline.inventory.csv.CsvAnswer;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 
 /** What has to be bought in the coming years, as a page and as a file. */
 @Path("/outlook")

@@ -8,9 +8,9 @@ import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Objects;
-import org.tapeline.inventory.csv.CsvAnswer;
 import org.tapeline.inventory.helmet.HelmetAccess;
 import org.tapeline.inventory.reservation.WaitingList.Line;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 
 /** The waiting list as a file for a spreadsheet. */
 @Path("/waiting.csv")

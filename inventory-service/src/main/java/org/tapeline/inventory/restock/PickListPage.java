@@ -24,6 +24,7 @@ import org.jboss.resteasy.reactive.RestForm;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.inventory.restock.PickLines.Group;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.file.PagePdf;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.journal.quarkus.http.Problem;
@@ -90,7 +91,7 @@ public class PickListPage {
   @Produces(PDF)
   public Response paper(@QueryParam("from") @DefaultValue("") String from) {
     View view = view(from);
-    return Response.ok(PickListPdf.of(Templates.picklistPaper(view).render()), PDF)
+    return Response.ok(PagePdf.of(Templates.picklistPaper(view).render()), PDF)
         .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"pick-list.pdf\"")
         .build();
   }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 
 @DisplayName("A table as a CSV file")
 class CsvAnswerTest {

@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import org.tapeline.journal.quarkus.access.Caller;
+import org.tapeline.journal.quarkus.file.PagePdf;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.notify.words.Language;
 import org.tapeline.notify.words.Moments;
@@ -63,7 +64,7 @@ public class SheetPage {
   public Response paper(@PathParam("team") String team) {
     TeamSheet sheet = sheet(team);
     String name = "helmet-slips-" + team.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9-]", "");
-    return Response.ok(SheetPdf.of(Templates.paper(sheet).render()), PDF)
+    return Response.ok(PagePdf.of(Templates.paper(sheet).render()), PDF)
         .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + name + ".pdf\"")
         .header(HttpHeaders.CACHE_CONTROL, "no-store")
         .build();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.journal.quarkus.file.QrCode;
 import org.tapeline.notify.contact.Player;
 import org.tapeline.notify.notice.NoticeTexts;
 import org.tapeline.notify.phone.Telephone;

@@ -8,7 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
-import org.tapeline.notify.csv.CsvAnswer;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 
 /** Writes a table row by row as {@link CsvAnswer} does, so that a long one is never held whole. */
 final class CsvWriter implements AutoCloseable {

@@ -8,7 +8,7 @@ import jakarta.ws.rs.core.Response;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.tapeline.notify.csv.CsvAnswer;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 import org.tapeline.notify.phone.Telephone;
 import org.tapeline.notify.staff.Staff;
 

@@ -1,4 +1,4 @@
-package org.tapeline.notify.sheet;
+package org.tapeline.journal.quarkus.file;
 
 import com.google.zxing.BarcodeFormat;
 import com.google.zxing.EncodeHintType;
@@ -15,7 +15,7 @@ import java.util.Map;
 import javax.imageio.ImageIO;
 
 /** A QR code (ISO/IEC 18004) as a picture inside of a page. */
-final class QrCode {
+public final class QrCode {
   /** Dots of the picture a module, so that its edges stay sharp on paper. */
   private static final int DOTS = 8;
 
@@ -28,7 +28,18 @@ final class QrCode {
   private QrCode() {}
 
   /** A {@code data:} address of a PNG picture; level M stands 15 % of dirt. */
-  static String of(String text) {
+  public static String of(String text) {
+    return of(text, ErrorCorrectionLevel.M, QUIET, DOTS);
+  }
+
+  /**
+   * A {@code data:} address of a PNG picture.
+   *
+   * @param level how much of it may be gone
+   * @param quiet the quiet zone around it, in modules
+   * @param dots dots of the picture a module
+   */
+  public static String of(String text, ErrorCorrectionLevel level, int quiet, int dots) {
     try {
       BitMatrix modules =
           new QRCodeWriter()
@@ -37,13 +48,9 @@ final class QrCode {
                   BarcodeFormat.QR_CODE,
                   0,
                   0,
-                  Map.of(
-                      EncodeHintType.ERROR_CORRECTION,
-                      ErrorCorrectionLevel.M,
-                      EncodeHintType.MARGIN,
-                      QUIET));
+                  Map.of(EncodeHintType.ERROR_CORRECTION, level, EncodeHintType.MARGIN, quiet));
       ByteArrayOutputStream png = new ByteArrayOutputStream();
-      ImageIO.write(picture(modules), "png", png);
+      ImageIO.write(picture(modules, dots), "png", png);
       return "data:image/png;base64," + Base64.getEncoder().encodeToString(png.toByteArray());
     } catch (WriterException e) {
       throw new IllegalArgumentException("Too long for a QR code: " + text.length(), e);
@@ -52,13 +59,13 @@ final class QrCode {
     }
   }
 
-  private static BufferedImage picture(BitMatrix modules) {
+  private static BufferedImage picture(BitMatrix modules, int dots) {
     BufferedImage picture =
         new BufferedImage(
-            modules.getWidth() * DOTS, modules.getHeight() * DOTS, BufferedImage.TYPE_BYTE_BINARY);
+            modules.getWidth() * dots, modules.getHeight() * dots, BufferedImage.TYPE_BYTE_BINARY);
     for (int y = 0; y < picture.getHeight(); y++) {
       for (int x = 0; x < picture.getWidth(); x++) {
-        picture.setRGB(x, y, modules.get(x / DOTS, y / DOTS) ? BLACK : WHITE);
+        picture.setRGB(x, y, modules.get(x / dots, y / dots) ? BLACK : WHITE);
       }
     }
     return picture;

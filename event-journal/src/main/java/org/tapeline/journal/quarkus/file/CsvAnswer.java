@@ -1,4 +1,4 @@
-package org.tapeline.notify.csv;
+package org.tapeline.journal.quarkus.file;
 
 import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.Response;

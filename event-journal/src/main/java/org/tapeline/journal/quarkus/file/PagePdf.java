@@ -1,4 +1,4 @@
-package org.tapeline.inventory.restock;
+package org.tapeline.journal.quarkus.file;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -9,8 +9,11 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.logging.Level;
 
-/** The pick list on paper, with its fonts inside. Nothing is loaded from elsewhere. */
-final class PickListPdf {
+/**
+ * A page of HTML as PDF, tagged so that it can be read aloud (PDF/UA, ISO 14289-1), with its fonts
+ * inside. Nothing is loaded from elsewhere.
+ */
+public final class PagePdf {
   private static final String FAMILY = "Liberation Sans";
 
   static {
@@ -18,19 +21,19 @@ final class PickListPdf {
     XRLog.listRegisteredLoggers().forEach(logger -> XRLog.setLevel(logger, Level.WARNING));
   }
 
-  private PickListPdf() {}
+  private PagePdf() {}
 
   /**
-   * @param xhtml well-formed, with a title and a language
+   * @param xhtml well-formed, with a title and a language; pictures only as {@code data:} addresses
    */
-  static byte[] of(String xhtml) {
+  public static byte[] of(String xhtml) {
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
     try {
       PdfRendererBuilder builder = new PdfRendererBuilder();
       builder.usePdfUaAccessibility(true);
       builder.useFont(() -> font("Regular"), FAMILY, 400, FontStyle.NORMAL, true);
       builder.useFont(() -> font("Bold"), FAMILY, 700, FontStyle.NORMAL, true);
-      builder.useUriResolver((base, uri) -> null);
+      builder.useUriResolver((base, uri) -> uri.startsWith("data:") ? uri : null);
       builder.withProducer("Tapeline");
       builder.withHtmlContent(xhtml, null);
       builder.toStream(pdf);
@@ -42,6 +45,6 @@ final class PickListPdf {
   }
 
   private static InputStream font(String style) {
-    return PickListPdf.class.getResourceAsStream("/fonts/LiberationSans-" + style + ".ttf");
+    return PagePdf.class.getResourceAsStream("/fonts/LiberationSans-" + style + ".ttf");
   }
 }
