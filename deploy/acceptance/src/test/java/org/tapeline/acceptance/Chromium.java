@@ -5,6 +5,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -26,6 +27,11 @@ final class Chromium {
           "--disable-background-networking",
           "--disable-component-update",
           "--disable-sync");
+
+  static {
+    // The default of five seconds is less than a second browser may need on a machine that is busy.
+    PlaywrightAssertions.setDefaultAssertionTimeout(30_000);
+  }
 
   private static Playwright playwright;
   private static Browser browser;
