@@ -110,7 +110,7 @@ public final class JournalFixture implements AutoCloseable {
   public InboxConsumer consumer(Subscription subscription) {
     Inbox inbox = new Inbox(transactions, subscription, Clock.systemUTC());
     String group = "group-" + topic;
-    return running(new InboxConsumer(() -> kafka.consumer(group), subscription.topics(), inbox));
+    return running(new InboxConsumer(() -> kafka.consumer(group), subscription.topics(), inbox, 2));
   }
 
   public <T extends AutoCloseable> T running(T part) {

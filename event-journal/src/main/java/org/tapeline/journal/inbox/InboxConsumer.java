@@ -1,83 +1,43 @@
 package org.tapeline.journal.inbox;
 
-import java.lang.System.Logger;
-import java.lang.System.Logger.Level;
-import java.time.Duration;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.apache.kafka.clients.consumer.Consumer;
-import org.apache.kafka.clients.consumer.ConsumerRecord;
-import org.apache.kafka.clients.consumer.ConsumerRecords;
-import org.apache.kafka.common.TopicPartition;
 
 /**
- * Reads the subscribed topics and gives their records to the inbox. Kafka's offsets are moved on
- * after the inbox has committed: they only say where to go on reading, what has been applied stands
- * in the database.
+ * Reads the subscribed topics in several threads and gives their records to the inbox. Kafka shares
+ * the partitions out among the threads, and among those of other copies of the service, so that one
+ * stream is read by one of them; each mostly waits for the database.
  */
 public final class InboxConsumer implements AutoCloseable {
-  private static final Logger LOG = System.getLogger(InboxConsumer.class.getName());
-  private static final Duration POLL = Duration.ofMillis(250);
-
-  private final Set<String> topics;
-  private final Inbox inbox;
-  private final ReadingThread thread;
+  private final List<InboxReader> readers;
 
   /**
    * @param consumers makes a consumer that does not commit offsets by itself
+   * @param readers how many threads read; more than a topic has partitions have nothing to do
    */
   public InboxConsumer(
-      Supplier<Consumer<String, byte[]>> consumers, Set<String> topics, Inbox inbox) {
-    this.topics = topics;
-    this.inbox = inbox;
-    this.thread =
-        new ReadingThread("journal-inbox", consumers, c -> c.subscribe(topics), this::poll);
+      Supplier<Consumer<String, byte[]>> consumers, Set<String> topics, Inbox inbox, int readers) {
+    this.readers =
+        IntStream.rangeClosed(1, readers)
+            .mapToObj(n -> new InboxReader("journal-inbox-" + n, consumers, topics, inbox))
+            .toList();
   }
 
   public InboxConsumer start() {
-    thread.start();
+    readers.forEach(InboxReader::start);
     return this;
   }
 
   public boolean alive() {
-    return thread.alive();
-  }
-
-  private void poll(Consumer<String, byte[]> consumer) {
-    ConsumerRecords<String, byte[]> records = consumer.poll(POLL);
-    if (records.isEmpty()) {
-      return;
-    }
-    List<Envelope> batch = new ArrayList<>(records.count());
-    records.forEach(record -> batch.add(Envelope.of(record)));
-    try {
-      inbox.apply(batch);
-    } catch (RuntimeException e) {
-      LOG.log(Level.WARNING, "The database is out of reach, will try again: {0}", e.toString());
-      goBack(consumer, records);
-      thread.pause();
-      return;
-    }
-    consumer.commitSync();
-  }
-
-  /** To the first record of the batch in each partition: nothing of it was lost or decided. */
-  private static void goBack(
-      Consumer<String, byte[]> consumer, ConsumerRecords<String, byte[]> records) {
-    Map<TopicPartition, Long> first = new HashMap<>();
-    for (ConsumerRecord<String, byte[]> record : records) {
-      first.merge(
-          new TopicPartition(record.topic(), record.partition()), record.offset(), Math::min);
-    }
-    first.forEach(consumer::seek);
+    return readers.stream().allMatch(InboxReader::alive);
   }
 
   @Override
   public void close() {
-    thread.close();
+    readers.forEach(InboxReader::askToStop);
+    readers.forEach(InboxReader::close);
   }
 }

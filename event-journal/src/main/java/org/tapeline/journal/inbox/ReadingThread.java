@@ -77,14 +77,19 @@ final class ReadingThread implements AutoCloseable {
     }
   }
 
-  @Override
-  public void close() {
+  /** Returns at once; {@link #close} waits. */
+  void askToStop() {
     running = false;
     stopping.countDown();
     Consumer<String, byte[]> consumer = current;
     if (consumer != null) {
       consumer.wakeup();
     }
+  }
+
+  @Override
+  public void close() {
+    askToStop();
     try {
       thread.join(Duration.ofSeconds(10));
     } catch (InterruptedException e) {

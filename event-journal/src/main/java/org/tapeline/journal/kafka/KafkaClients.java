@@ -41,7 +41,8 @@ public record KafkaClients(String bootstrapServers, Map<String, Object> extra) {
     settings.put(ConsumerConfig.GROUP_ID_CONFIG, group);
     settings.put(ConsumerConfig.ENABLE_AUTO_COMMIT_CONFIG, false);
     settings.put(ConsumerConfig.AUTO_OFFSET_RESET_CONFIG, "earliest");
-    settings.put(ConsumerConfig.MAX_POLL_RECORDS_CONFIG, 500);
+    // A batch is one transaction: what it caused is seen by others only at its end.
+    settings.put(ConsumerConfig.MAX_POLL_RECORDS_CONFIG, 100);
     settings.put(ConsumerConfig.METADATA_MAX_AGE_CONFIG, 5_000);
     // A process that was killed is missed after this long, and only then another reads on. A copy
     // that is merely slow and taken for dead does no harm: the inbox applies nothing twice.

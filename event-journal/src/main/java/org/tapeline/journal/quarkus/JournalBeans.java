@@ -88,7 +88,7 @@ class JournalBeans {
   InboxConsumer consumer(JournalSettings settings, Subscription subscription, Inbox inbox) {
     KafkaClients kafka = settings.kafka();
     return new InboxConsumer(
-        () -> kafka.consumer(group(subscription)), subscription.topics(), inbox);
+        () -> kafka.consumer(group(subscription)), subscription.topics(), inbox, settings.readers);
   }
 
   @Produces

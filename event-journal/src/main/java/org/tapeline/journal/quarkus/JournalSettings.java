@@ -21,6 +21,10 @@ class JournalSettings {
   @ConfigProperty(name = "tapeline.journal.replication", defaultValue = "-1")
   short replication;
 
+  /** Threads that read the topics; what they wait for most is the database. */
+  @ConfigProperty(name = "tapeline.journal.readers", defaultValue = "3")
+  int readers;
+
   /** How often the relay says how far it has come; well below how old a reader's picture may be. */
   @ConfigProperty(name = "tapeline.journal.heartbeat", defaultValue = "PT2S")
   Duration heartbeat;

@@ -62,7 +62,19 @@ final class JournalRows {
     this.now = now;
   }
 
+  /**
+   * The last events of the streams that should have some. One that should be new needs no look: the
+   * unique key on stream and version refuses it when it is not.
+   */
   static Map<String, Tip> tips(Connection connection, List<Append> appends) throws SQLException {
+    Object[] streams =
+        appends.stream()
+            .filter(append -> append.expectedVersion() > 0)
+            .map(append -> append.stream().text())
+            .toArray();
+    if (streams.length == 0) {
+      return Map.of();
+    }
     Map<String, Tip> tips = new HashMap<>();
     try (PreparedStatement select =
         connection.prepareStatement(
@@ -71,7 +83,6 @@ final class JournalRows {
               (select version, hash from journal where stream = s.stream
                 order by version desc limit 1) j
             """)) {
-      Object[] streams = appends.stream().map(a -> a.stream().text()).toArray();
       select.setArray(1, connection.createArrayOf("text", streams));
       try (ResultSet row = select.executeQuery()) {
         while (row.next()) {

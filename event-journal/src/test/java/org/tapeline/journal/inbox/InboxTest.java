@@ -68,7 +68,8 @@ class InboxTest {
         new InboxConsumer(
             () -> ForgetfulConsumer.of(on.kafka.consumer("g-" + on.topic), commits, 2),
             counting().topics(),
-            inbox);
+            inbox,
+            1);
     for (int version = 1; version <= 5; version++) {
       send("s", version);
     }

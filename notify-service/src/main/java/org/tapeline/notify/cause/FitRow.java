@@ -36,11 +36,16 @@ public class FitRow extends PanacheEntityBase {
 
   /** Locked until the transaction ends, so that two events of a player are looked at in turn. */
   static FitRow lockedOrNew(UUID player) {
-    getEntityManager()
-        .createNativeQuery("insert into fit (player) values (?1) on conflict do nothing")
-        .setParameter(1, player)
-        .executeUpdate();
-    return findById(player, LockModeType.PESSIMISTIC_WRITE);
+    return (FitRow)
+        getEntityManager()
+            .createNativeQuery(
+                """
+                insert into fit (player) values (?1)
+                on conflict (player) do update set player = excluded.player returning *
+                """,
+                FitRow.class)
+            .setParameter(1, player)
+            .getSingleResult();
   }
 
   /** Fits of players, locked in one order. */

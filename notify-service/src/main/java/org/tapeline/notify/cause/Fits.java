@@ -118,7 +118,7 @@ public class Fits {
     Set<FitRow> waiting =
         telling.tell(rows, row -> row.player, g -> FitRow.ofAll(g.players), this::ready);
     for (FitRow row : rows) {
-      if (row.waitUntil != null && !waiting.contains(row) && !Guardian.of(row.player).isEmpty()) {
+      if (row.waitUntil != null && !waiting.contains(row)) {
         row.waitUntil = null;
       }
     }

@@ -76,13 +76,17 @@ public class RefitCaseRow extends PanacheEntityBase {
    * The case, locked until the transaction ends, so that two events of it are looked at in turn.
    */
   static RefitCaseRow lockedOrNew(UUID refitCase, UUID player) {
-    getEntityManager()
-        .createNativeQuery(
-            "insert into refit_case (refit_case, player) values (?1, ?2) on conflict do nothing")
-        .setParameter(1, refitCase)
-        .setParameter(2, player)
-        .executeUpdate();
-    return findById(refitCase, LockModeType.PESSIMISTIC_WRITE);
+    return (RefitCaseRow)
+        getEntityManager()
+            .createNativeQuery(
+                """
+                insert into refit_case (refit_case, player) values (?1, ?2)
+                on conflict (refit_case) do update set player = excluded.player returning *
+                """,
+                RefitCaseRow.class)
+            .setParameter(1, refitCase)
+            .setParameter(2, player)
+            .getSingleResult();
   }
 
   static List<RefitCaseRow> lockedOpenOf(UUID player) {

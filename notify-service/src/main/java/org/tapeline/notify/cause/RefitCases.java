@@ -108,11 +108,9 @@ public class RefitCases {
     }
   }
 
-  /** Whether there is nothing left to wait for: the date, the name and a guardian are known. */
+  /** Whether there is nothing left to wait for of the case: the date and the name are known. */
   private boolean complete(RefitCaseRow row) {
-    return row.view().booking().isPresent()
-        && contacts.firstName(row.player).isPresent()
-        && !Guardian.of(row.player).isEmpty();
+    return row.view().booking().isPresent() && contacts.firstName(row.player).isPresent();
   }
 
   private static List<RefitCaseRow> ofChildren(Guardian guardian) {

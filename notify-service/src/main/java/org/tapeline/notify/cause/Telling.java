@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.function.Function;
 import org.tapeline.journal.Cause;
@@ -50,22 +52,24 @@ class Telling {
    *
    * @param player whom a thing is about
    * @param siblings other things that a guardian's children have, without those at hand
-   * @return the things of which something waits
+   * @return the things of which something waits, if only for a guardian to be known
    */
   <T> Set<T> tell(
       List<T> things,
       Function<T, UUID> player,
       Function<Guardian, List<T>> siblings,
       Look<T> look) {
-    List<Guardian> guardians =
-        things.stream()
-            .flatMap(thing -> Guardian.of(player.apply(thing)).stream())
-            .distinct()
-            .sorted((a, b) -> a.guardian.compareTo(b.guardian))
-            .toList();
-    guardians.forEach(guardian -> covers.lock(guardian.guardian));
     Set<T> waiting = new HashSet<>();
-    for (Guardian guardian : guardians) {
+    SortedMap<UUID, Guardian> guardians = new TreeMap<>();
+    for (T thing : things) {
+      List<Guardian> own = Guardian.of(player.apply(thing));
+      own.forEach(guardian -> guardians.put(guardian.guardian, guardian));
+      if (own.isEmpty()) {
+        waiting.add(thing);
+      }
+    }
+    guardians.keySet().forEach(covers::lock);
+    for (Guardian guardian : guardians.values()) {
       List<T> own =
           things.stream().filter(t -> guardian.players.contains(player.apply(t))).toList();
       Set<Piece> held = new HashSet<>();

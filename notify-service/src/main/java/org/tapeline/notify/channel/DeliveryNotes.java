@@ -106,9 +106,12 @@ class DeliveryNotes {
   }
 
   private void end(Claim claim, String outcome, String code) {
-    NoticeTryRow row = NoticeTryRow.findById(new NoticeTryRow.Key(claim.notice(), claim.attempt()));
-    row.endedAt = clock.instant();
-    row.outcome = outcome;
-    row.code = code;
+    NoticeTryRow.update(
+        "endedAt = ?1, outcome = ?2, code = ?3 where notice = ?4 and attempt = ?5",
+        clock.instant(),
+        outcome,
+        code,
+        claim.notice(),
+        claim.attempt());
   }
 }

@@ -6,7 +6,6 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.tapeline.journal.Cause;
 import org.tapeline.notify.link.NoticeLinks;
 import org.tapeline.notify.notice.NoticeCommand;
@@ -93,17 +92,17 @@ class DeliveryQueue {
         NoticeRow.getEntityManager()
             .createNativeQuery(
                 """
-                select notice from notice
+                select * from notice
                 where state = 'raised' and channel = ?1 and next_try_at <= ?2
                 order by case urgency when 'do-not-wear' then 0 when 'soon' then 1 else 2 end,
                   next_try_at
                 limit 1 for update skip locked
                 """,
-                UUID.class)
+                NoticeRow.class)
             .setParameter(1, channel.code())
             .setParameter(2, now)
             .getResultList();
-    return due.stream().findFirst().map(id -> NoticeRow.findById(id));
+    return due.stream().findFirst().map(NoticeRow.class::cast);
   }
 
   private Optional<String> needless(NoticeRow row, Instant now) {

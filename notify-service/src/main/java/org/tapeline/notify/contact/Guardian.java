@@ -28,6 +28,11 @@ public class Guardian extends PanacheEntityBase {
 
   /** The guardians of a player, in a steady order. */
   public static List<Guardian> of(UUID player) {
-    return list("?1 member of players order by guardian", player);
+    return list(
+        """
+        select g from Guardian g join g.players p join fetch g.players
+        where p = ?1 order by g.guardian
+        """,
+        player);
   }
 }

@@ -71,10 +71,10 @@ public class Notices {
       return;
     }
     texts.keep(notice);
-    decide(notice.id(), new NoticeCommand.Raise(notice.raised(now)), cause);
+    NoticeRow row = NoticeRow.findById(notice.id());
+    decide(row, List.of(), new NoticeCommand.Raise(notice.raised(now)), cause);
     switch (ways.first(notice.recipient(), notice.kind(), notice.urgency())) {
       case Way.By by -> {
-        NoticeRow row = NoticeRow.locked(notice.id());
         row.channel = by.channel();
         row.channelSince = now;
         transactions.afterCommit(bell::ring);
@@ -106,8 +106,19 @@ public class Notices {
     if (row == null) {
       return NoticeDecider.decide(Notice.none(), command);
     }
-    StreamName stream = StreamName.of("notice", notice, row.recipient);
-    List<RecordedEvent> history = journal.load(stream);
+    return decide(row, journal.load(stream(row)), command, cause);
+  }
+
+  private static StreamName stream(NoticeRow row) {
+    return StreamName.of("notice", row.notice, row.recipient);
+  }
+
+  /**
+   * @param row locked, or inserted in this transaction
+   * @param history all of its stream
+   */
+  private Decision decide(
+      NoticeRow row, List<RecordedEvent> history, NoticeCommand command, Cause cause) {
     Notice state = Notice.none();
     for (RecordedEvent event : history) {
       state = NoticeDecider.evolve(state, (NoticeEvent) event.data());
@@ -115,7 +126,7 @@ public class Notices {
     Decision decision = NoticeDecider.decide(state, command);
     if (decision instanceof Decision.Accepted accepted && !accepted.events().isEmpty()) {
       List<Record> events = accepted.events().stream().map(Record.class::cast).toList();
-      for (RecordedEvent event : journal.append(stream, history.size(), events, cause)) {
+      for (RecordedEvent event : journal.append(stream(row), history.size(), events, cause)) {
         state = NoticeDecider.evolve(state, (NoticeEvent) event.data());
         NoticeProjection.apply(row, state, event);
       }
