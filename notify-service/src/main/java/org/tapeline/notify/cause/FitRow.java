@@ -4,7 +4,6 @@ import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
-import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.Collection;
@@ -50,9 +49,16 @@ public class FitRow extends PanacheEntityBase {
 
   /** Fits of players, locked in one order. */
   static List<FitRow> lockedOf(Collection<UUID> players) {
-    return find("player in ?1 order by player", players)
-        .withLock(LockModeType.PESSIMISTIC_WRITE)
-        .list();
+    List<?> rows =
+        getEntityManager()
+            .createNativeQuery(
+                """
+                select * from fit where player = any (cast(?1 as uuid[])) order by player for update
+                """,
+                FitRow.class)
+            .setParameter(1, players.stream().map(UUID::toString).toArray(String[]::new))
+            .getResultList();
+    return rows.stream().map(FitRow.class::cast).toList();
   }
 
   /** Fits of players, not locked. */
@@ -78,13 +84,15 @@ public class FitRow extends PanacheEntityBase {
 
   /** Something else changed what is to be said of the player's fit, if there is anything to say. */
   static void lookSoon(UUID player, Instant now) {
-    update(
-        """
-        waitUntil = ?1 where player = ?2 and (state = 'lapsed'
-        or exists (select 1 from RecheckRow r where r.player = ?2))
-        """,
-        now,
-        player);
+    getEntityManager()
+        .createNativeQuery(
+            """
+            update fit set wait_until = ?1 where player = ?2 and (state = 'lapsed'
+            or exists (select 1 from recheck r where r.player = ?2))
+            """)
+        .setParameter(1, now)
+        .setParameter(2, player)
+        .executeUpdate();
   }
 
   /** An older word that comes after a newer one changes nothing. */

@@ -4,7 +4,6 @@ import io.quarkus.hibernate.orm.panache.PanacheEntityBase;
 import jakarta.persistence.Column;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
-import jakarta.persistence.LockModeType;
 import jakarta.persistence.Table;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -90,9 +89,17 @@ public class RefitCaseRow extends PanacheEntityBase {
   }
 
   static List<RefitCaseRow> lockedOpenOf(UUID player) {
-    return find("player = ?1 and outcome is null order by refitCase", player)
-        .withLock(LockModeType.PESSIMISTIC_WRITE)
-        .list();
+    List<?> rows =
+        getEntityManager()
+            .createNativeQuery(
+                """
+                select * from refit_case where player = ?1 and outcome is null
+                order by refit_case for update
+                """,
+                RefitCaseRow.class)
+            .setParameter(1, player)
+            .getResultList();
+    return rows.stream().map(RefitCaseRow.class::cast).toList();
   }
 
   /** All cases of a player that were opened, not locked. */

@@ -1,6 +1,7 @@
 package org.tapeline.notify.channel;
 
 import jakarta.enterprise.context.ApplicationScoped;
+import jakarta.persistence.Query;
 import java.time.Instant;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -35,11 +36,19 @@ public class Bounces {
 
   /** Something about the person changed, which may be the address. */
   public void forget(String recipient) {
-    BounceRow.delete("recipient", recipient);
+    forget("delete from bounce where recipient = ?1", recipient);
   }
 
   /** The address works again. */
   void forget(String recipient, String channel) {
-    BounceRow.delete("recipient = ?1 and channel = ?2", recipient, channel);
+    forget("delete from bounce where recipient = ?1 and channel = ?2", recipient, channel);
+  }
+
+  private static void forget(String statement, String... which) {
+    Query delete = BounceRow.getEntityManager().createNativeQuery(statement);
+    for (int i = 0; i < which.length; i++) {
+      delete.setParameter(i + 1, which[i]);
+    }
+    delete.executeUpdate();
   }
 }

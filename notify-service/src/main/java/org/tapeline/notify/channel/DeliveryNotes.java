@@ -106,12 +106,6 @@ class DeliveryNotes {
   }
 
   private void end(Claim claim, String outcome, String code) {
-    NoticeTryRow.update(
-        "endedAt = ?1, outcome = ?2, code = ?3 where notice = ?4 and attempt = ?5",
-        clock.instant(),
-        outcome,
-        code,
-        claim.notice(),
-        claim.attempt());
+    NoticeTryRow.end(claim.notice(), claim.attempt(), clock.instant(), outcome, code);
   }
 }

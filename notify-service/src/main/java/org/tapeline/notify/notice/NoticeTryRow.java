@@ -42,6 +42,26 @@ public class NoticeTryRow extends PanacheEntityBase {
   /** A code such as {@code 550 5.1.1}; never the server's sentence. */
   public String code;
 
+  /**
+   * How a try ended.
+   *
+   * @param code {@code null} when the channel took it
+   */
+  public static void end(UUID notice, int attempt, Instant at, String outcome, String code) {
+    getEntityManager()
+        .createNativeQuery(
+            """
+            update notice_try set ended_at = ?1, outcome = ?2, code = cast(?3 as text)
+            where notice = ?4 and attempt = ?5
+            """)
+        .setParameter(1, at)
+        .setParameter(2, outcome)
+        .setParameter(3, code)
+        .setParameter(4, notice)
+        .setParameter(5, attempt)
+        .executeUpdate();
+  }
+
   /** The channels on which a try was made. */
   public static Set<String> channelsOf(UUID notice) {
     return of(notice).stream().map(row -> row.channel).collect(Collectors.toUnmodifiableSet());
