@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.tapeline.notify.notice.CauseName.Recipient;
+import org.tapeline.notify.words.TradeWords;
 
 /** The table of causes, to be read by whoever runs notices. */
 @Path("/causes")
@@ -38,24 +39,20 @@ public class CausePage {
     static Line of(CauseRule rule) {
       String by =
           rule.overtakenBy().stream()
-              .map(kind -> words(kind.code()))
+              .map(kind -> TradeWords.said(kind.code()))
               .collect(Collectors.joining(", "));
       return new Line(
           rule.when(),
-          words(rule.kind().code()),
+          TradeWords.said(rule.kind().code()),
           rule.to().stream()
               .map(Recipient::code)
-              .map(Line::words)
+              .map(TradeWords::said)
               .sorted()
               .collect(Collectors.joining(", ")),
-          rule.urgency().map(u -> words(u.code())).orElse("that of the case"),
+          rule.urgency().map(u -> TradeWords.said(u.code())).orElse("that of the case"),
           wait(rule.window()),
           rule.household(),
           rule.overtakenByItsDate() ? by + (by.isEmpty() ? "" : ", ") + "its own date" : by);
-    }
-
-    private static String words(String code) {
-      return code.replace('-', ' ').replace("refit", "re-fit").replace("recheck", "re-check");
     }
 
     private static String wait(Duration window) {

@@ -20,6 +20,7 @@ import java.util.UUID;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.notify.words.Language;
 import org.tapeline.notify.words.Template;
+import org.tapeline.notify.words.TradeWords;
 
 /** The words of all notices, to be looked at as their readers get them. */
 @Path("/words")
@@ -58,7 +59,7 @@ public class WordsPage {
     for (String template : Template.NAMES) {
       List<Preview> shown =
           Arrays.stream(Language.values()).map(l -> previews.sample(template, l)).toList();
-      lines.add(new Line(template, title(template), shown.getFirst().version(), shown));
+      lines.add(new Line(template, TradeWords.title(template), shown.getFirst().version(), shown));
     }
     return Templates.list(lines);
   }
@@ -122,11 +123,5 @@ public class WordsPage {
           "A notice has a UUID. Choose one from the list.",
           new Problem.FieldError("notice", id));
     }
-  }
-
-  /** {@code refit-date} becomes {@code Re-fit date}. */
-  private static String title(String template) {
-    String words = template.replace('-', ' ').replace("refit", "re-fit");
-    return words.substring(0, 1).toUpperCase(Language.ENGLISH.locale()) + words.substring(1);
   }
 }

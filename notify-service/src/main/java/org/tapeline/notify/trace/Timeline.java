@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.tapeline.notify.words.TradeWords;
 
 /**
  * What happened to a notice, in order of time: its causes, its events, the tries, what the text
@@ -95,8 +96,7 @@ final class Timeline {
   /** {@code org.tapeline.fitting.refit-opened.v1} becomes {@code Re-fit opened}. */
   static String words(String type) {
     String name = type.replaceFirst("\\.v[0-9]+$", "").replaceFirst("^.*\\.", "");
-    String words = name.replace('-', ' ').replace("refit", "re-fit");
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return TradeWords.title(name);
   }
 
   /** {@code channel mail, attempt 1}. */

@@ -5,6 +5,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Map;
+import org.tapeline.notify.words.TradeWords;
 
 /**
  * How codes, times and recipients are said on the manager's pages.
@@ -32,8 +33,7 @@ public record Wording(Map<String, String> names, ZoneId zone) {
 
   /** {@code refit-date} becomes {@code Re-fit date}. */
   public String word(String code) {
-    String words = code.replace('-', ' ').replace("refit", "re-fit");
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    return TradeWords.title(code);
   }
 
   /** The shared colours of a state; the words stand beside. */

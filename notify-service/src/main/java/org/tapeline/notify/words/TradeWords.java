@@ -2,9 +2,23 @@ package org.tapeline.notify.words;
 
 import java.util.Locale;
 
-/** Codes of teams and stock items as a person reads them. */
+/** Codes of teams, stock items, kinds and states as a person reads them. */
 public final class TradeWords {
   private TradeWords() {}
+
+  /** {@code refit-date} becomes {@code re-fit date}. */
+  public static String said(String code) {
+    return spaced(code)
+        .replace("do not wear ", "do not wear, ")
+        .replace("refit", "re-fit")
+        .replace("recheck", "re-check")
+        .replace("sign off", "sign-off");
+  }
+
+  /** {@code refit-date} becomes {@code Re-fit date}. */
+  public static String title(String code) {
+    return capital(said(code));
+  }
 
   /** {@code U10-HAWKS} becomes {@code U10 Hawks}. */
   public static String team(String code) {
