@@ -5,6 +5,7 @@ import io.vertx.core.http.HttpServer;
 import io.vertx.core.http.HttpServerOptions;
 import io.vertx.ext.web.Router;
 import java.io.IOException;
+import java.net.URI;
 import java.util.Map;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
@@ -69,7 +70,9 @@ public final class Gateway implements AutoCloseable {
   private static Router routes(Vertx vertx, GatewaySettings settings) {
     Pages pages = new Pages();
     Router router = Router.router(vertx);
-    router.route().handler(SecurityHeaders::add);
+    boolean https =
+        settings.publicAddress().map(URI::getScheme).filter("https"::equals).isPresent();
+    router.route().handler(new SecurityHeaders(https)::add);
     new Assets().mount(router);
     new SignIn(pages).mount(router);
     new ChainPage(vertx, settings.addresses(), pages).mount(router);
