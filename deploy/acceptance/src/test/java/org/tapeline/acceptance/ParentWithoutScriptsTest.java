@@ -3,14 +3,12 @@ package org.tapeline.acceptance;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
@@ -18,7 +16,6 @@ import org.junit.jupiter.api.Test;
 
 /** A parent with an old phone: from the mail to another date, to a call, without any script. */
 class ParentWithoutScriptsTest {
-  private static final String FITTER = "fitter.north";
   private static final String PLAYER = "LV-9002";
   private static final String PARENT = "tilda.marrowby@example.org";
   private static final String ROSTER =
@@ -88,45 +85,12 @@ class ParentWithoutScriptsTest {
             1,
             "minutesPerFit",
             15));
-    failsAFit();
+    FailedFit.of(PLAYER);
     Patience.soon().untilAsserted(() -> assertThat(Post.to(PARENT)).isNotEmpty());
     List<Post.Mail> mails = Post.to(PARENT);
     Matcher link = LINK.matcher(mails.getFirst().page());
     assertThat(link.find()).isTrue();
     return link.group();
-  }
-
-  private static void failsAFit() {
-    Patience.soon()
-        .ignoreExceptions()
-        .untilAsserted(
-            () ->
-                Tapeline.post(
-                    FITTER,
-                    "/sizing/api/players/" + PLAYER + "/readings",
-                    Map.of("readings", List.of("21 in", "534 mm"))));
-    AtomicReference<String> session = new AtomicReference<>();
-    Patience.soon()
-        .ignoreExceptions()
-        .untilAsserted(
-            () ->
-                session.set(
-                    Tapeline.does(
-                            FITTER,
-                            "/fitting/api/sessions",
-                            Map.of("player", PLAYER, "field", "NORTH"))
-                        .path("session")
-                        .asText()));
-    JsonNode free = Tapeline.get(FITTER, "/inventory/api/helmets?place=NORTH&state=available");
-    JsonNode helmet = free.get(free.size() - 1);
-    String path = "/fitting/api/sessions/" + session.get();
-    Tapeline.post(
-        FITTER,
-        path + "/helmet",
-        Map.of("tag", helmet.path("tag").asText(), "sizeLabel", helmet.path("size").asText()));
-    Tapeline.post(
-        FITTER, path + "/checks", Map.of("check", "snug", "result", "fail", "finding", "loose"));
-    Tapeline.post(FITTER, path + "/fail", Map.of());
   }
 
   private Locator link(String name) {
