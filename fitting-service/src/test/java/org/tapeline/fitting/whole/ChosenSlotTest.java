@@ -15,6 +15,9 @@ import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -243,12 +246,24 @@ class ChosenSlotTest {
     Household family = lateAt("REACH");
     peers.send(peers.field("REACH", "America/Chicago", Map.of("NEAR", 25, "FAR", 200)));
     await().atMost(PATIENCE).until(() -> family.looks().asString().contains("Field NEAR"));
-    new Fitter("manager", "REACH").announces(LocalDate.now().toString(), "08:00", "18:00");
+    announcesWithinTheDay("REACH", ZoneId.of("America/Chicago"));
     String page = family.looks().asString();
     assertThat(page)
         .contains("At Field NEAR, about 25 minutes from your field", "Times before")
         .doesNotContain("Field FAR");
     assertThat(page).doesNotContain("At Field REACH, your field");
+  }
+
+  /** Half an hour that lies ahead at any time of the day, and before what is ordered arrives. */
+  private static void announcesWithinTheDay(String field, ZoneId zone) {
+    ZonedDateTime soon = ZonedDateTime.now(zone).plusHours(2).truncatedTo(ChronoUnit.MINUTES);
+    boolean pastMidnight = !soon.plusMinutes(30).toLocalDate().equals(soon.toLocalDate());
+    ZonedDateTime opens = pastMidnight ? soon.plusMinutes(30) : soon;
+    new Fitter("manager", field)
+        .announces(
+            opens.toLocalDate().toString(),
+            opens.toLocalTime().toString(),
+            opens.plusMinutes(30).toLocalTime().toString());
   }
 
   /** Whose helmet has to be ordered and is there a day from now. */
