@@ -12,11 +12,12 @@ import org.junit.jupiter.api.Test;
 /** The genuine tokens of all kinds of links, each tried at the addresses of all others. */
 @DisplayName("A link's token")
 class LinkPurposesTest {
+  private static final String SLOT = "/fitting/slot/";
   private static final Map<String, List<String>> ADDRESSES =
       Map.of(
           "notice", List.of("/notify/n/%s", "/notify/n/%s/refit.ics"),
           "wishes", List.of("/notify/c/%s"),
-          "slot", List.of("/fitting/slot/%s", "/fitting/slot/%s/refit.ics"),
+          "slot", List.of(SLOT + "%s", SLOT + "%s/refit.ics"),
           "calendar", List.of("/fitting/calendar/%s/fit-days.ics"),
           "sheet", List.of("/fitting/verify/%s"),
           "unsubscribe", List.of("/notify/unsubscribe/%s"));
@@ -36,6 +37,20 @@ class LinkPurposesTest {
                               .as("the token of " + kind + " at " + address)
                               .isEqualTo(kind.equals(other) ? 200 : 404);
                         })));
+  }
+
+  @Test
+  @DisplayName("shows a page that says nobody's whole name, the child's own neither")
+  void namesNobody() {
+    AccessNames names = new AccessNames();
+    MailedLinks links = linksOfAnOpenCase();
+    for (String path :
+        List.of(
+            "/notify/n/" + links.notice(), "/notify/c/" + links.wishes(), SLOT + links.slot())) {
+      String page = Raw.page(path);
+      assertThat(page).as(path).contains("<main");
+      assertThat(names.othersIn(page, AccessRole.NOBODY)).as(path).isEmpty();
+    }
   }
 
   private static Map<String, String> tokens() {

@@ -85,6 +85,11 @@ final class Raw {
     return text(request(path, headers).GET());
   }
 
+  /** A page as somebody who is not signed in gets it. */
+  static String page(String path) {
+    return text(request(path, Map.of("Accept", "text/html")).GET());
+  }
+
   /** Does it with that body, and tells the id that it was given. */
   static UUID done(String user, String path, String type, byte[] body) {
     UUID id = UUID.randomUUID();
