@@ -20,6 +20,7 @@ import org.apache.kafka.clients.admin.ListOffsetsResult.ListOffsetsResultInfo;
 import org.apache.kafka.clients.admin.OffsetSpec;
 import org.apache.kafka.clients.admin.TopicDescription;
 import org.apache.kafka.clients.consumer.OffsetAndMetadata;
+import org.apache.kafka.common.KafkaException;
 import org.apache.kafka.common.TopicPartition;
 import org.tapeline.journal.Freshness;
 
@@ -36,7 +37,7 @@ public final class FreshnessProbe implements Freshness, AutoCloseable {
   private static final Duration BETWEEN = Duration.ofSeconds(1);
   private static final long ANSWER_SECONDS = 5;
 
-  private final Admin admin;
+  private final Supplier<Admin> admins;
   private final String group;
   private final Set<String> topics;
   private final Clock clock;
@@ -45,18 +46,22 @@ public final class FreshnessProbe implements Freshness, AutoCloseable {
   private final Supplier<Optional<Instant>> peersSentAll;
   private volatile Instant caughtUpAt;
   private volatile boolean level;
+  private volatile boolean answers;
+  private volatile Admin admin;
+  private volatile Map<String, Long> behind = Map.of();
 
   /**
+   * @param admins makes a client; fails while the broker's name leads nowhere
    * @param peersSentAll up to when the peers have sent everything; empty when that is not known
    */
   public FreshnessProbe(
-      Admin admin,
+      Supplier<Admin> admins,
       String group,
       Set<String> topics,
       Supplier<Optional<Instant>> peersSentAll,
       Clock clock) {
     this.peersSentAll = peersSentAll;
-    this.admin = admin;
+    this.admins = admins;
     this.group = group;
     this.topics = topics;
     this.clock = clock;
@@ -78,31 +83,61 @@ public final class FreshnessProbe implements Freshness, AutoCloseable {
     return level;
   }
 
+  /**
+   * How many records of each topic the group has still to apply, as it was a second ago; empty when
+   * the broker did not say.
+   */
+  public Map<String, Long> behind() {
+    return behind;
+  }
+
+  /** Whether it goes on asking; it does until it is closed. */
+  public boolean alive() {
+    return thread.getState() != Thread.State.TERMINATED;
+  }
+
+  /** Whether the broker answered when it was asked last. */
+  public boolean brokerAnswers() {
+    return answers;
+  }
+
+  /**
+   * What was asked for and has not been reached yet.
+   *
+   * @param sentAll up to when the peers had sent everything, as it was known before
+   */
+  private record Ask(Instant at, Optional<Instant> sentAll, Map<TopicPartition, Long> ends) {}
+
   private void run() {
-    Instant askedAt = null;
-    Optional<Instant> sentAll = Optional.empty();
-    Map<TopicPartition, Long> ends = Map.of();
+    Ask waiting = null;
     while (!stopped()) {
       try {
-        if (askedAt == null) {
-          Instant before = clock.instant();
-          sentAll = peersSentAll.get();
-          ends = ends();
-          askedAt = before;
-        }
-        if (reached(ends)) {
+        admin = admin == null ? admins.get() : admin;
+        Ask now = new Ask(clock.instant(), peersSentAll.get(), ends());
+        waiting = waiting == null ? now : waiting;
+        Map<TopicPartition, OffsetAndMetadata> committed = committed();
+        behind = behind(now.ends(), committed);
+        answers = true;
+        if (reached(waiting.ends(), committed)) {
           level = true;
-          Instant asked = askedAt;
-          sentAll.ifPresent(sent -> caughtUpAt = sent.isBefore(asked) ? sent : asked);
-          askedAt = null;
+          caughtUp(waiting);
+          waiting = null;
         }
-      } catch (ExecutionException | TimeoutException e) {
+      } catch (ExecutionException | TimeoutException | KafkaException e) {
         LOG.log(Level.DEBUG, "The broker does not say how far we are: {0}", e.toString());
-        askedAt = null;
+        behind = Map.of();
+        answers = false;
+        waiting = null;
       } catch (InterruptedException e) {
         return;
       }
     }
+  }
+
+  private void caughtUp(Ask reached) {
+    reached
+        .sentAll()
+        .ifPresent(sent -> caughtUpAt = sent.isBefore(reached.at()) ? sent : reached.at());
   }
 
   private boolean stopped() {
@@ -130,19 +165,33 @@ public final class FreshnessProbe implements Freshness, AutoCloseable {
         .collect(Collectors.toMap(Map.Entry::getKey, e -> offset(e.getValue())));
   }
 
-  private boolean reached(Map<TopicPartition, Long> ends)
+  private Map<TopicPartition, OffsetAndMetadata> committed()
       throws ExecutionException, InterruptedException, TimeoutException {
-    Map<TopicPartition, OffsetAndMetadata> committed =
-        admin
-            .listConsumerGroupOffsets(group)
-            .partitionsToOffsetAndMetadata()
-            .get(ANSWER_SECONDS, TimeUnit.SECONDS);
-    return ends.entrySet().stream()
-        .allMatch(
-            end -> {
-              OffsetAndMetadata at = committed.get(end.getKey());
-              return end.getValue() == 0 || (at != null && at.offset() >= end.getValue());
-            });
+    return admin
+        .listConsumerGroupOffsets(group)
+        .partitionsToOffsetAndMetadata()
+        .get(ANSWER_SECONDS, TimeUnit.SECONDS);
+  }
+
+  private static boolean reached(
+      Map<TopicPartition, Long> ends, Map<TopicPartition, OffsetAndMetadata> committed) {
+    return ends.keySet().stream().allMatch(part -> missing(part, ends, committed) == 0);
+  }
+
+  private static Map<String, Long> behind(
+      Map<TopicPartition, Long> ends, Map<TopicPartition, OffsetAndMetadata> committed) {
+    return ends.keySet().stream()
+        .collect(
+            Collectors.toUnmodifiableMap(
+                TopicPartition::topic, part -> missing(part, ends, committed), Long::sum));
+  }
+
+  private static long missing(
+      TopicPartition part,
+      Map<TopicPartition, Long> ends,
+      Map<TopicPartition, OffsetAndMetadata> committed) {
+    OffsetAndMetadata at = committed.get(part);
+    return Math.max(0, ends.get(part) - (at == null ? 0 : at.offset()));
   }
 
   private static OffsetSpec latest() {
@@ -157,6 +206,8 @@ public final class FreshnessProbe implements Freshness, AutoCloseable {
   public void close() {
     stopping.countDown();
     thread.interrupt();
-    admin.close(Duration.ofSeconds(1));
+    if (admin != null) {
+      admin.close(Duration.ofSeconds(1));
+    }
   }
 }

@@ -12,6 +12,7 @@ import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
 import org.tapeline.journal.Subscription.Mode;
 import org.tapeline.journal.Transactions;
+import org.tapeline.journal.watch.JournalWatch;
 
 /**
  * Applies received records so that each has its effect exactly once: the stream's position, the
@@ -25,11 +26,18 @@ public final class Inbox {
   private final Transactions transactions;
   private final Subscription subscription;
   private final Clock clock;
+  private final JournalWatch watch;
 
   public Inbox(Transactions transactions, Subscription subscription, Clock clock) {
+    this(transactions, subscription, clock, JournalWatch.NONE);
+  }
+
+  public Inbox(
+      Transactions transactions, Subscription subscription, Clock clock, JournalWatch watch) {
     this.transactions = transactions;
     this.subscription = subscription;
     this.clock = clock;
+    this.watch = watch;
   }
 
   /**
@@ -135,9 +143,9 @@ public final class Inbox {
       park(connection, envelope, event, "unknown-type", "nobody here knows " + event.type());
     } else if (Positions.advance(connection, event, Mode.LATEST)) {
       if (envelope.tombstone()) {
-        subscription.handleErased(event);
+        watch.applying(event, () -> subscription.handleErased(event));
       } else {
-        subscription.handle(event);
+        watch.applying(event, () -> subscription.handle(event));
       }
     }
   }
@@ -150,7 +158,7 @@ public final class Inbox {
       return true;
     }
     if (Positions.advance(connection, event, Mode.EVERY_VERSION)) {
-      subscription.handle(event);
+      watch.applying(event, () -> subscription.handle(event));
       return false;
     }
     long applied = Positions.of(connection, event.topic(), event.stream());

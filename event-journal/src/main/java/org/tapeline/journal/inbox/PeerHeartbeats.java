@@ -71,6 +71,16 @@ public final class PeerHeartbeats implements AutoCloseable {
         : Optional.empty();
   }
 
+  /** The moment up to which each peer that was heard has sent everything, by service. */
+  public Map<String, Instant> heard() {
+    return Map.copyOf(heard);
+  }
+
+  /** The services that must be heard of. */
+  public Set<String> peers() {
+    return peers;
+  }
+
   private static void begin(Consumer<String, byte[]> consumer) {
     List<TopicPartition> partitions =
         consumer.partitionsFor(Topics.HEARTBEATS).stream()

@@ -42,8 +42,9 @@ final class ReadingThread implements AutoCloseable {
     thread.start();
   }
 
+  /** Whether it reads, or is about to. */
   boolean alive() {
-    return thread.isAlive();
+    return thread.getState() != Thread.State.TERMINATED;
   }
 
   private void run() {

@@ -1,5 +1,6 @@
 package org.tapeline.journal.quarkus;
 
+import io.micrometer.core.instrument.MeterRegistry;
 import io.quarkus.arc.DefaultBean;
 import jakarta.enterprise.inject.Instance;
 import jakarta.enterprise.inject.Produces;
@@ -14,6 +15,7 @@ import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.Subscription;
 import org.tapeline.journal.Transactions;
+import org.tapeline.journal.backlog.Backlogs;
 import org.tapeline.journal.chain.Chains;
 import org.tapeline.journal.command.PostgresCommandLog;
 import org.tapeline.journal.inbox.FreshnessProbe;
@@ -23,10 +25,16 @@ import org.tapeline.journal.inbox.ParkedEvents;
 import org.tapeline.journal.inbox.PeerHeartbeats;
 import org.tapeline.journal.kafka.KafkaClients;
 import org.tapeline.journal.kafka.Topics;
+import org.tapeline.journal.quarkus.log.CorrelatedLog;
+import org.tapeline.journal.quarkus.metrics.CountingWatch;
+import org.tapeline.journal.quarkus.trace.Traces;
 import org.tapeline.journal.relay.Heartbeat;
 import org.tapeline.journal.relay.Relay;
 import org.tapeline.journal.state.PostgresCurrentState;
 import org.tapeline.journal.store.PostgresJournal;
+import org.tapeline.journal.watch.JournalWatch;
+import org.tapeline.journal.watch.WatchedCommands;
+import org.tapeline.journal.watch.WatchedJournal;
 
 /** The journal's parts as beans of the service. */
 @Singleton
@@ -50,19 +58,28 @@ class JournalBeans {
 
   @Produces
   @Singleton
-  Relay relay(JournalSettings settings, Clock clock) {
+  JournalWatch watch(MeterRegistry registry, Traces traces) {
+    return traces.watch().around(new CorrelatedLog().around(new CountingWatch(registry)));
+  }
+
+  @Produces
+  @Singleton
+  Relay relay(JournalSettings settings, Clock clock, JournalWatch watch) {
     KafkaClients kafka = settings.kafka();
     return new Relay(
         settings.dedicatedConnections(),
         kafka::producer,
         Topics.of(settings.service),
-        new Heartbeat(settings.service, settings.heartbeat, clock));
+        new Heartbeat(settings.service, settings.heartbeat, clock),
+        watch);
   }
 
   @Produces
   @Singleton
-  Journal journal(Transactions transactions, EventTypes types, Clock clock, Relay relay) {
-    return new PostgresJournal(transactions, types, clock, relay::wake);
+  Journal journal(
+      Transactions transactions, EventTypes types, Clock clock, Relay relay, JournalWatch watch) {
+    return new WatchedJournal(
+        new PostgresJournal(transactions, types, clock, relay::wake), transactions, watch);
   }
 
   @Produces
@@ -73,14 +90,15 @@ class JournalBeans {
 
   @Produces
   @Singleton
-  CommandLog commandLog(Transactions transactions, Clock clock) {
-    return new PostgresCommandLog(transactions, clock);
+  CommandLog commandLog(Transactions transactions, Clock clock, JournalWatch watch) {
+    return new WatchedCommands(new PostgresCommandLog(transactions, clock), watch);
   }
 
   @Produces
   @Singleton
-  Inbox inbox(Transactions transactions, Subscription subscription, Clock clock) {
-    return new Inbox(transactions, subscription, clock);
+  Inbox inbox(
+      Transactions transactions, Subscription subscription, Clock clock, JournalWatch watch) {
+    return new Inbox(transactions, subscription, clock, watch);
   }
 
   @Produces
@@ -105,7 +123,7 @@ class JournalBeans {
   FreshnessProbe freshness(
       JournalSettings settings, Subscription subscription, PeerHeartbeats heartbeats, Clock clock) {
     return new FreshnessProbe(
-        settings.kafka().admin(),
+        settings.kafka()::admin,
         group(subscription),
         subscription.topics(),
         heartbeats::allSentAt,
@@ -116,6 +134,12 @@ class JournalBeans {
   @Singleton
   ParkedEvents parkedEvents(Transactions transactions, Inbox inbox) {
     return new ParkedEvents(transactions, inbox);
+  }
+
+  @Produces
+  @Singleton
+  Backlogs backlogs(Transactions transactions) {
+    return new Backlogs(transactions);
   }
 
   @Produces

@@ -2,10 +2,10 @@ package org.tapeline.journal.relay;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
-import java.util.HexFormat;
 import java.util.UUID;
 import org.apache.kafka.common.header.internals.RecordHeaders;
 import org.tapeline.journal.EventTypeName;
+import org.tapeline.journal.TraceIds;
 
 /**
  * CloudEvents 1.0 in Kafka's binary mode: every attribute and extension is a header {@code ce_...}.
@@ -32,22 +32,11 @@ public final class Headers {
     add(headers, "ce_streamversion", Long.toString(version));
     add(headers, "ce_correlationid", correlationId.toString());
     add(headers, "ce_causationid", causationId.toString());
-    add(headers, "ce_traceparent", traceParent(correlationId, id));
+    add(headers, "ce_traceparent", TraceIds.parent(correlationId, id));
     return headers;
   }
 
   static void add(RecordHeaders headers, String name, String value) {
     headers.add(name, value.getBytes(StandardCharsets.UTF_8));
-  }
-
-  /** W3C trace context: one trace a chain, so the correlation id is the trace id. */
-  private static String traceParent(UUID correlationId, UUID id) {
-    HexFormat hex = HexFormat.of();
-    return "00-"
-        + hex.toHexDigits(correlationId.getMostSignificantBits())
-        + hex.toHexDigits(correlationId.getLeastSignificantBits())
-        + "-"
-        + hex.toHexDigits(id.getLeastSignificantBits())
-        + "-01";
   }
 }

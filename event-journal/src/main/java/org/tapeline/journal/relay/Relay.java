@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 import javax.sql.DataSource;
 import org.apache.kafka.clients.producer.Producer;
 import org.apache.kafka.clients.producer.RecordMetadata;
+import org.tapeline.journal.watch.JournalWatch;
 
 /**
  * Sends what is unsent to Kafka, in order. Of all relays on one database exactly one leads: the one
@@ -38,6 +39,7 @@ public final class Relay implements AutoCloseable {
   private final Supplier<Producer<String, byte[]>> producers;
   private final List<Unsent> sources;
   private final Heartbeat heartbeat;
+  private final JournalWatch watch;
   private final Semaphore bell = new Semaphore(0);
   private final CountDownLatch stopping = new CountDownLatch(1);
   private final Thread thread;
@@ -56,6 +58,16 @@ public final class Relay implements AutoCloseable {
       Supplier<Producer<String, byte[]>> producers,
       String topic,
       Heartbeat heartbeat) {
+    this(dedicated, producers, topic, heartbeat, JournalWatch.NONE);
+  }
+
+  public Relay(
+      DataSource dedicated,
+      Supplier<Producer<String, byte[]>> producers,
+      String topic,
+      Heartbeat heartbeat,
+      JournalWatch watch) {
+    this.watch = watch;
     this.dedicated = dedicated;
     this.heartbeat = heartbeat;
     this.producers = producers;
@@ -78,6 +90,11 @@ public final class Relay implements AutoCloseable {
 
   public boolean leading() {
     return leading;
+  }
+
+  /** Whether it runs, leading or waiting to lead; it does until it is closed. */
+  public boolean alive() {
+    return thread.getState() != Thread.State.TERMINATED;
   }
 
   private void run() {
@@ -145,8 +162,8 @@ public final class Relay implements AutoCloseable {
   }
 
   /** How many were sent. Throws at a failed send, after noting what went before it. */
-  private static int sendFrom(
-      Unsent source, Connection connection, Producer<String, byte[]> producer) throws SQLException {
+  private int sendFrom(Unsent source, Connection connection, Producer<String, byte[]> producer)
+      throws SQLException {
     List<Unsent.Entry> batch = source.next(connection, BATCH);
     if (batch.isEmpty()) {
       return 0;
@@ -168,6 +185,7 @@ public final class Relay implements AutoCloseable {
     } finally {
       if (arrived > 0) {
         source.sent(connection, batch.subList(0, arrived));
+        watch.published(batch.subList(0, arrived).stream().map(Unsent.Entry::record).toList());
       }
     }
     return batch.size();

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Map;
 import java.util.Set;
 import org.apache.kafka.clients.producer.Producer;
 import org.apache.kafka.clients.producer.ProducerRecord;
@@ -38,7 +39,7 @@ class FreshnessTest {
     picture =
         peer.running(
             new FreshnessProbe(
-                peer.kafka.admin(),
+                peer.kafka::admin,
                 "group-" + peer.topic,
                 Set.of(peer.topic),
                 heartbeats::allSentAt,
@@ -100,5 +101,30 @@ class FreshnessTest {
     knownAfter(newest.minusSeconds(1));
     assertThat(heartbeats.allSentAt()).contains(newest);
     assertThat(picture.caughtUpAt()).contains(newest);
+  }
+
+  @Test
+  @DisplayName("says of each topic how many records are not applied yet")
+  void behind() {
+    FreshnessProbe ofNobody =
+        peer.running(
+            new FreshnessProbe(
+                peer.kafka::admin,
+                "reads-nothing",
+                Set.of(peer.topic),
+                heartbeats::allSentAt,
+                Clock.systemUTC()));
+    ofNobody.start();
+    peer.append("s", 0, 1);
+    peer.append("s", 1, 2);
+    peer.append("t", 0, 3);
+    peer.relay().start();
+    await()
+        .atMost(SOON)
+        .untilAsserted(() -> assertThat(ofNobody.behind()).isEqualTo(Map.of(peer.topic, 3L)));
+    assertThat(ofNobody.wasLevel()).isFalse();
+    await()
+        .atMost(SOON)
+        .untilAsserted(() -> assertThat(picture.behind()).isEqualTo(Map.of(peer.topic, 0L)));
   }
 }
