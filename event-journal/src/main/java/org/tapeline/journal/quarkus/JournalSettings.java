@@ -29,6 +29,10 @@ class JournalSettings {
   @ConfigProperty(name = "tapeline.journal.heartbeat", defaultValue = "PT2S")
   Duration heartbeat;
 
+  /** How long the start of the service waits for the broker before it goes on without. */
+  @ConfigProperty(name = "tapeline.journal.wait-for-broker", defaultValue = "PT10S")
+  Duration waitForBroker;
+
   @ConfigProperty(name = "kafka.bootstrap.servers")
   String bootstrapServers;
 
@@ -67,6 +71,7 @@ class JournalSettings {
     source.setUser(user);
     source.setPassword(password);
     source.setTcpKeepAlive(true);
+    source.setLogServerErrorDetail(false);
     source.setSocketTimeout(30);
     source.setApplicationName("tapeline-relay");
     return source;
