@@ -56,9 +56,15 @@ final class LocalRun implements AutoCloseable {
     return address;
   }
 
+  /** The address of a service itself, for what the gateway does not pass on. */
+  String serviceAddress(String service) {
+    int port = Ports.from(URI.create(address).getPort()).of(service);
+    return "http://localhost:" + port + "/" + service;
+  }
+
   /** Whether that service says that it is ready. */
   boolean ready(String service) {
-    URI health = URI.create(address + "/" + service + "/q/health/ready");
+    URI health = URI.create(serviceAddress(service) + "/q/health/ready");
     try (HttpClient http = HttpClient.newHttpClient()) {
       HttpRequest request = HttpRequest.newBuilder(health).build();
       return http.send(request, HttpResponse.BodyHandlers.discarding()).statusCode() == 200;

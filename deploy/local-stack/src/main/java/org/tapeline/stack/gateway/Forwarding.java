@@ -48,6 +48,9 @@ final class Forwarding {
     HttpProxy proxy = HttpProxy.reverseProxy(client);
     proxy.origin(origin(URI.create(address)));
     proxy.addInterceptor(new AsTheGateway(settings.publicAddress(), pages, service));
+    // Health and metrics are for those who run the services, not for whoever finds the gateway.
+    router.route("/" + service + "/q").handler(pages::notFound);
+    router.route("/" + service + "/q/*").handler(pages::notFound);
     router.route("/" + service).handler(context -> start(context, service));
     router.route("/" + service + "/*").handler(context -> forward(context, proxy));
   }

@@ -76,9 +76,15 @@ final class Pages {
   }
 
   void failed(RoutingContext context) {
-    LOG.log(Level.ERROR, context.normalizedPath(), context.failure());
+    LOG.log(Level.ERROR, "Failed below /" + room(context), context.failure());
     context.response().setStatusCode(500);
     send(context, "failed", Map.of());
+  }
+
+  /** Not the whole address: the rest may be the token of a link. */
+  private static String room(RoutingContext context) {
+    String path = context.normalizedPath();
+    return path.length() < 2 ? "" : path.substring(1).split("/", 2)[0];
   }
 
   void notFound(RoutingContext context) {

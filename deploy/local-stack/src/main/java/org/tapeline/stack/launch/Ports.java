@@ -56,7 +56,8 @@ public record Ports(
         .findFirst();
   }
 
-  int of(String service) {
+  /** The port of a service, by its name. */
+  public int of(String service) {
     return all().get(service);
   }
 

@@ -21,6 +21,8 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.tapeline.servers.Ports;
 
 class GatewayTest {
@@ -104,6 +106,34 @@ class GatewayTest {
       assertThat(answer).doesNotContain("theirs");
       assertThat(other.asked).isEmpty();
     }
+  }
+
+  @ParameterizedTest
+  @DisplayName(
+      "Health, metrics and what else is for operators cannot be reached, however it is written")
+  @ValueSource(
+      strings = {
+        "/fitting/q",
+        "/fitting/q/",
+        "/fitting/q/metrics",
+        "/fitting/q/health/ready",
+        "/fitting/q/openapi?format=json",
+        "/fitting//q/metrics",
+        "//fitting/q/metrics",
+        "/fitting/%71/metrics",
+        "/fitting/./q/metrics",
+        "/fitting/api/../q/metrics",
+        "/fitting/api/%2e%2e/q/metrics"
+      })
+  void keepsWhatIsForOperators(String path) throws Exception {
+    start(exchange -> StubService.answer(exchange, 200, "text/plain", "figures"));
+    try (Socket socket = new Socket("127.0.0.1", gateway.port())) {
+      String request = "GET %s HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n".formatted(path);
+      socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+      assertThat(new String(socket.getInputStream().readAllBytes(), StandardCharsets.ISO_8859_1))
+          .startsWith("HTTP/1.1 404");
+    }
+    assertThat(fitting.asked).isEmpty();
   }
 
   @Test
