@@ -327,6 +327,22 @@ final class Peers implements AutoCloseable {
         EventJson.MAPPER.convertValue(data, new TypeReference<Map<String, Object>>() {}));
   }
 
+  /** Of a kind that a newer inventory may have. */
+  Envelope unheardOf() {
+    UUID id = UuidV7.next();
+    String stream = "novelty-" + id;
+    return new Envelope(
+        "inventory.events",
+        "org.tapeline.inventory.novelty.v1",
+        stream,
+        1,
+        stream,
+        id,
+        id,
+        id,
+        EventJson.MAPPER.createObjectNode());
+  }
+
   Envelope inspected(String tag) {
     return helmet(
         tag,

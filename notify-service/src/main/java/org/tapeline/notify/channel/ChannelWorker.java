@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.jboss.logging.Logger;
+import org.tapeline.journal.watch.JournalWatch;
 import org.tapeline.notify.notice.DueBell;
 
 /** Sends what is due on one channel, one after another, over a connection of its own. */
@@ -15,6 +16,8 @@ final class ChannelWorker implements Runnable {
   private final Throttle throttle;
   private final DeliveryQueue queue;
   private final DeliveryNotes notes;
+  private final TryCounts counts;
+  private final JournalWatch watch;
   private final DueBell bell;
   private final BooleanSupplier stopping;
 
@@ -23,12 +26,16 @@ final class ChannelWorker implements Runnable {
       Throttle throttle,
       DeliveryQueue queue,
       DeliveryNotes notes,
+      TryCounts counts,
+      JournalWatch watch,
       DueBell bell,
       BooleanSupplier stopping) {
     this.channel = channel;
     this.throttle = throttle;
     this.queue = queue;
     this.notes = notes;
+    this.counts = counts;
+    this.watch = watch;
     this.bell = bell;
     this.stopping = stopping;
   }
@@ -59,7 +66,8 @@ final class ChannelWorker implements Runnable {
       return BETWEEN;
     }
     try {
-      deliver(claim.get(), connection);
+      String step = "send by " + channel.code();
+      watch.step(step, claim.get().cause(), () -> deliver(claim.get(), connection));
     } catch (RuntimeException e) {
       LOG.warnf("The end of a try cannot be noted, it counts as cut off: %s", e);
     }
@@ -80,17 +88,21 @@ final class ChannelWorker implements Runnable {
     return claim;
   }
 
-  private void deliver(Claim claim, Channel.Connection connection) {
+  /** The claim, once its end is noted. */
+  private Claim deliver(Claim claim, Channel.Connection connection) {
     if (claim.message().isEmpty()) {
       notes.noteNobody(claim);
-      return;
+      return claim;
     }
     long started = System.nanoTime();
     SendOutcome outcome = connection.send(claim.message().get());
-    throttle.answered(outcome, Duration.ofNanos(System.nanoTime() - started));
+    Duration took = Duration.ofNanos(System.nanoTime() - started);
+    throttle.answered(outcome, took);
+    counts.count(channel, outcome, took);
     notes.note(claim, channel, outcome);
     if (!(outcome instanceof SendOutcome.Taken)) {
       LOG.warnf("Notice %s, try %d: %s", claim.notice(), claim.attempt(), outcome);
     }
+    return claim;
   }
 }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jboss.logging.Logger;
+import org.tapeline.journal.watch.JournalWatch;
 import org.tapeline.notify.notice.DueBell;
 
 /**
@@ -32,6 +33,8 @@ public class ChannelWorkers {
   private final List<Channel> channels;
   private final DeliveryQueue queue;
   private final DeliveryNotes notes;
+  private final TryCounts counts;
+  private final JournalWatch watch;
   private final WaitingNotices waiting;
   private final DueBell bell;
   private final Clock clock;
@@ -43,12 +46,16 @@ public class ChannelWorkers {
       @All List<Channel> channels,
       DeliveryQueue queue,
       DeliveryNotes notes,
+      TryCounts counts,
+      JournalWatch watch,
       WaitingNotices waiting,
       DueBell bell,
       Clock clock) {
     this.channels = channels;
     this.queue = queue;
     this.notes = notes;
+    this.counts = counts;
+    this.watch = watch;
     this.waiting = waiting;
     this.bell = bell;
     this.clock = clock;
@@ -68,8 +75,16 @@ public class ChannelWorkers {
           Thread.ofPlatform()
               .name(channel.code() + "-" + i)
               .daemon()
-              .start(new ChannelWorker(channel, throttle, queue, notes, bell, () -> stopping)));
+              .start(
+                  new ChannelWorker(
+                      channel, throttle, queue, notes, counts, watch, bell, () -> stopping)));
     }
+  }
+
+  /** Whether the channel rests since it failed; one that is not set up does not. */
+  boolean resting(Channel channel) {
+    Throttle throttle = throttles.get(channel);
+    return throttle != null && throttle.resting();
   }
 
   /** Nobody waits for a channel that rests longer than the urgency allows. */
