@@ -1,5 +1,7 @@
 package org.tapeline.acceptance;
 
+import static org.assertj.core.api.Assumptions.assumeThat;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -26,6 +28,8 @@ final class Tapeline {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final HttpClient HTTP = HttpClient.newHttpClient();
   private static String address;
+  private static LocalRun run;
+  private static TraceReceiver traces;
 
   private Tapeline() {}
 
@@ -40,6 +44,20 @@ final class Tapeline {
       }
     }
     return address;
+  }
+
+  /** The address of a service itself; only of a stack that runs for these tests. */
+  static String serviceAddress(String service) {
+    address();
+    assumeThat(run).as("a stack of these tests' own").isNotNull();
+    return run.serviceAddress(service);
+  }
+
+  /** Where the services of a stack that runs for these tests tell what they do. */
+  static TraceReceiver traces() {
+    address();
+    assumeThat(traces).as("a stack of these tests' own").isNotNull();
+    return traces;
   }
 
   static JsonNode get(String user, String path) {
@@ -57,7 +75,11 @@ final class Tapeline {
 
   /** Does it, with an id of its own. */
   static void post(String user, String path, Object body) {
-    sent(user, path, "application/json", JSON.valueToTree(body).toString());
+    post(user, path, body, UUID.randomUUID());
+  }
+
+  static void post(String user, String path, Object body, UUID id) {
+    sent(user, path, "application/json", JSON.valueToTree(body).toString(), id);
   }
 
   /** Does it, with an id of its own, and tells the answer. */
@@ -71,9 +93,13 @@ final class Tapeline {
   }
 
   private static String sent(String user, String path, String type, String body) {
+    return sent(user, path, type, body, UUID.randomUUID());
+  }
+
+  private static String sent(String user, String path, String type, String body, UUID id) {
     HttpRequest request =
         request(user, path)
-            .header("Idempotency-Key", UUID.randomUUID().toString())
+            .header("Idempotency-Key", id.toString())
             .header("Content-Type", type)
             .POST(HttpRequest.BodyPublishers.ofString(body))
             .build();
@@ -119,6 +145,13 @@ final class Tapeline {
   }
 
   private static String start() throws IOException {
-    return LocalRun.start("data", Map.of(), "--fresh").address();
+    traces = TraceReceiver.start();
+    Map<String, String> tracing =
+        Map.of(
+            "OTEL_SDK_DISABLED", "false",
+            "OTEL_EXPORTER_OTLP_ENDPOINT", traces.address(),
+            "QUARKUS_OTEL_BSP_SCHEDULE_DELAY", "PT1S");
+    run = LocalRun.start("data", tracing, "--fresh");
+    return run.address();
   }
 }
