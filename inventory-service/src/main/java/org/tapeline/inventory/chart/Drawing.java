@@ -3,7 +3,6 @@ package org.tapeline.inventory.chart;
 import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.geom.Rectangle2D;
-import java.util.regex.Matcher;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.Axis;
 import org.jfree.chart.block.BlockBorder;
@@ -12,8 +11,6 @@ import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.title.TextTitle;
 import org.jfree.chart.ui.HorizontalAlignment;
 import org.jfree.chart.ui.RectangleInsets;
-import org.jfree.svg.SVGGraphics2D;
-import org.jfree.svg.ViewBox;
 
 /** The common look, and how a chart becomes SVG text. */
 final class Drawing {
@@ -64,15 +61,10 @@ final class Drawing {
 
   static String svg(JFreeChart chart, String title, int width, int height) {
     String key = "c" + Integer.toHexString((title + "/" + width + "/" + height).hashCode()) + "-";
-    SVGGraphics2D svg = new SVGGraphics2D(width, height);
-    svg.setDefsKeyPrefix(key);
-    chart.draw(svg, new Rectangle2D.Double(0, 0, width, height));
-    String text = svg.getSVGElement(null, false, new ViewBox(0, 0, width, height), null, null);
-    String withHatch = text.replaceFirst("<defs>", "<defs>" + hatch(key));
-    String open = "<svg role='img' aria-label='" + attribute(title) + "' class='chart' ";
-    return Ink.intoCss(withHatch, key)
-        .replaceFirst("<svg ", Matcher.quoteReplacement(open))
-        .replace("font-family: sans-serif", "font-family: inherit");
+    Svg svg = new Svg(key, width, height);
+    chart.draw(svg.graphics(), new Rectangle2D.Double(0, 0, width, height));
+    return Ink.intoCss(svg.text(title, hatch(key)), key)
+        .replaceAll("font-family:[^;]*;", "font-family:inherit;");
   }
 
   private static String hatch(String key) {
@@ -81,12 +73,5 @@ final class Drawing {
         + "hatch' width='7' height='7' patternUnits='userSpaceOnUse'"
         + " patternTransform='rotate(45)'>"
         + "<path d='M0 0V7' style='stroke:var(--accent,#0b5563);stroke-width:5'/></pattern>";
-  }
-
-  private static String attribute(String text) {
-    return text.replace("&", "&amp;")
-        .replace("<", "&lt;")
-        .replace("'", "&#39;")
-        .replace("\"", "&quot;");
   }
 }

@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -82,6 +84,18 @@ class ChartsTest {
   }
 
   @Test
+  @DisplayName("shares no name of a part with another drawing of the page")
+  void names() {
+    List<String> ids =
+        Stream.of(Charts.of(BARS), Charts.of(LINES), Charts.of(LEVEL), Charts.of(STACK))
+            .flatMap(p -> Stream.of(p.desk(), p.phone()))
+            .flatMap(svg -> Pattern.compile(" id=['\"]([^'\"]+)").matcher(svg).results())
+            .map(id -> id.group(1))
+            .toList();
+    assertThat(ids).isNotEmpty().doesNotHaveDuplicates();
+  }
+
+  @Test
   @DisplayName("takes all its colours from the page, so that they follow scheme and print")
   void coloursOfThePage() {
     for (Picture p :
@@ -93,9 +107,9 @@ class ChartsTest {
   @Test
   @DisplayName("tells its parts apart without colour: hatching, dashes and marks")
   void withoutColour() {
-    assertThat(Charts.of(BARS).desk()).contains("hatch)").contains("<pattern");
-    assertThat(Charts.of(LINES).desk()).contains("stroke-dasharray:8.0,4.0");
-    assertThat(Charts.of(LEVEL).desk()).contains("stroke-dasharray:7.0,5.0");
+    assertThat(Charts.of(BARS).desk()).contains("hatch)").containsOnlyOnce("<pattern");
+    assertThat(Charts.of(LINES).desk()).contains("stroke-dasharray:8,4");
+    assertThat(Charts.of(LEVEL).desk()).contains("stroke-dasharray:7,5");
   }
 
   @Test
