@@ -41,13 +41,18 @@ public final class Inbox {
   }
 
   /**
-   * Applies a batch in one transaction; when that fails, record by record, so that one bad record
-   * costs only itself.
+   * Applies a batch in one transaction; when that fails, in halves, and at last record by record,
+   * so that one bad record costs only itself, and a conflict with another copy of the service not
+   * much more.
    *
    * @throws RuntimeException when the database is out of reach: nothing was decided, and the batch
    *     must be given again
    */
   void apply(List<Envelope> batch) {
+    if (batch.size() == 1) {
+      applyAlone(batch.getFirst());
+      return;
+    }
     try {
       transactions.required(
           connection -> {
@@ -61,8 +66,9 @@ public final class Inbox {
             return null;
           });
     } catch (RuntimeException e) {
-      LOG.log(Level.DEBUG, "A batch failed and is done one by one: {0}", e.toString());
-      batch.forEach(this::applyAlone);
+      LOG.log(Level.DEBUG, "A batch failed and is done in halves: {0}", e.toString());
+      apply(batch.subList(0, batch.size() / 2));
+      apply(batch.subList(batch.size() / 2, batch.size()));
     }
   }
 

@@ -19,7 +19,10 @@ public class LateBookings {
   private static final int LAST = Integer.MAX_VALUE;
 
   private static final Logger LOG = Logger.getLogger(LateBookings.class);
-  private static final int AT_ONCE = 100;
+
+  /** Few: what Hibernate holds of a transaction is looked through again before each query. */
+  private static final int AT_ONCE = 10;
+
   private static final long BETWEEN_MILLIS = 500;
 
   private final RefitCases cases;
