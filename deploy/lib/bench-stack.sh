@@ -15,7 +15,7 @@ start_bench_stack() {
   : > "$said" # what an earlier run said must not be taken for this one's
   "$ROOT/deploy/start" --fresh --empty > "$said" 2>&1 &
   stack=$!
-  trap 'kill "$stack" 2> /dev/null || true; wait "$stack" 2> /dev/null || true' EXIT
+  trap stop_bench_stack EXIT
   until grep -q "Ctrl-C stops everything" "$said"; do
     if ! kill -0 "$stack" 2> /dev/null; then
       cat "$said" >&2
@@ -23,4 +23,9 @@ start_bench_stack() {
     fi
     sleep 1
   done
+}
+
+stop_bench_stack() {
+  kill "$stack" 2> /dev/null || true
+  wait "$stack" 2> /dev/null || true
 }
