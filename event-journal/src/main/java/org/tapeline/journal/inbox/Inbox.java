@@ -66,6 +66,9 @@ public final class Inbox {
             return null;
           });
     } catch (RuntimeException e) {
+      if (OutOfReach.is(e)) {
+        throw e;
+      }
       LOG.log(Level.DEBUG, "A batch failed and is done in halves: {0}", e.toString());
       apply(batch.subList(0, batch.size() / 2));
       apply(batch.subList(batch.size() / 2, batch.size()));
@@ -94,6 +97,11 @@ public final class Inbox {
             });
         return;
       } catch (RuntimeException e) {
+        if (OutOfReach.is(e)) {
+          // However often: a good record must not be parked because a server was started again, and
+          // the connections that broke then come out of the pool one by one.
+          throw e;
+        }
         last = e;
         rest(tries);
       }

@@ -102,6 +102,42 @@ class InboxTest {
   }
 
   @Test
+  @DisplayName("parks nothing because the database broke off, however often it did")
+  void brokenConnectionsAreNobodysFault() {
+    AtomicInteger broken = new AtomicInteger();
+    Subscription subscription =
+        Subscription.named("test")
+            .events(on.topic)
+            .on(
+                COUNTED,
+                Counted.class,
+                (counted, event) -> {
+                  if (broken.incrementAndGet() <= 8) {
+                    breakOff();
+                  }
+                  effect(counted);
+                });
+    for (int version = 1; version <= 3; version++) {
+      send("s", version);
+    }
+    on.consumer(subscription).start();
+    await().atMost(SOON).until(() -> effects("s").size() == 3);
+    assertThat(effects("s")).containsExactly(1, 2, 3);
+    assertThat(parkedReasons("s")).isEmpty();
+  }
+
+  /** As the server does with all connections when it is stopped. */
+  private void breakOff() {
+    on.transactions.required(
+        connection -> {
+          try (PreparedStatement end =
+              connection.prepareStatement("select pg_terminate_backend(pg_backend_pid())")) {
+            return end.execute();
+          }
+        });
+  }
+
+  @Test
   @DisplayName(
       "parks a poison event and all after it of its stream, lets the rest flow, and replays")
   void poisonIsParkedAndReplayed() {
