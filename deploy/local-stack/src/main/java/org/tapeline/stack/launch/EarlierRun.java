@@ -26,8 +26,8 @@ final class EarlierRun {
     this.postgresPid = data.resolve("postgres/postmaster.pid");
   }
 
-  void remember(List<ServiceProcess> services) throws IOException {
-    Files.write(pids, services.stream().map(s -> Long.toString(s.pid())).toList());
+  void remember(List<Long> processes) throws IOException {
+    Files.write(pids, processes.stream().map(Object::toString).toList());
   }
 
   void forget() throws IOException {

@@ -31,8 +31,9 @@ public final class Launcher {
   }
 
   /**
-   * Arguments: the root of the checkout, then {@code --fresh} and {@code --empty} as wanted. Ends
-   * with 0 after it was asked to stop, with 1 when a part did not start.
+   * Arguments: the root of the checkout, then {@code --fresh}, {@code --empty} and {@code
+   * --broker-apart} as wanted. Ends with 0 after it was asked to stop, with 1 when a part did not
+   * start.
    */
   public static void main(String[] args) throws IOException {
     try (InputStream logging = Launcher.class.getResourceAsStream("/logging.properties")) {
@@ -63,11 +64,11 @@ public final class Launcher {
       if (options.contains("--fresh")) {
         forgetData();
       }
-      return withPorts(!options.contains("--empty"));
+      return withPorts(!options.contains("--empty"), options.contains("--broker-apart"));
     }
   }
 
-  private int withPorts(boolean demo) {
+  private int withPorts(boolean demo, boolean brokerApart) {
     String wanted = System.getenv().getOrDefault("TAPELINE_PORT", "" + Ports.DEFAULT);
     Optional<Ports> ports = Ports.chosen(wanted);
     if (ports.isEmpty()) {
@@ -81,12 +82,13 @@ public final class Launcher {
       return 1;
     }
     Signals.onStop(stop::now);
-    return runStack(ports.get(), demo);
+    Stack stack = new Stack(root, data, ports.get(), progress, brokerApart);
+    return run(stack, ports.get(), demo);
   }
 
-  private int runStack(Ports ports, boolean demo) {
+  private int run(Stack stack, Ports ports, boolean demo) {
     int status = 0;
-    try (Stack stack = new Stack(root, data, ports, progress)) {
+    try (stack) {
       try {
         start(stack, ports, demo);
       } catch (Stack.StartFailure | DemoLoader.LoadFailure | IOException | RuntimeException e) {

@@ -51,11 +51,7 @@ final class ServiceProcess {
   }
 
   private static List<String> command(String name, Path app, Path data) {
-    List<String> command = new ArrayList<>();
-    if (Files.isExecutable(PARENT_DEATH_SIGNAL)) {
-      // A launcher that is killed cannot stop its children; the kernel tells them instead.
-      command.addAll(List.of(PARENT_DEATH_SIGNAL.toString(), "--pdeathsig", "TERM"));
-    }
+    List<String> command = new ArrayList<>(endsWithLauncher());
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-Xmx192m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1"));
     command.addAll(extraOptions());
@@ -66,6 +62,13 @@ final class ServiceProcess {
     command.add("-Dtapeline.service=" + name);
     command.addAll(List.of("-Dtapeline.data=" + data, "-jar", "quarkus-run.jar"));
     return command;
+  }
+
+  /** A launcher that is killed cannot stop its children; the kernel tells them instead. */
+  static List<String> endsWithLauncher() {
+    return Files.isExecutable(PARENT_DEATH_SIGNAL)
+        ? List.of(PARENT_DEATH_SIGNAL.toString(), "--pdeathsig", "TERM")
+        : List.of();
   }
 
   /** What {@code TAPELINE_JAVA_OPTIONS} says comes last and wins: more memory, another compiler. */

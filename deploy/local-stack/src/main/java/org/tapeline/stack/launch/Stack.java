@@ -37,12 +37,17 @@ final class Stack implements AutoCloseable {
   private final EarlierRun earlier;
   private final List<ServiceProcess> services = new ArrayList<>();
   private LocalPostgres postgres;
-  private LocalKafka kafka;
+  private AutoCloseable kafka;
   private MailCatcher mail;
   private Gateway gateway;
+  private final boolean brokerApart;
   private volatile boolean closing;
 
-  Stack(Path root, Path data, Ports ports, Progress progress) {
+  /**
+   * @param brokerApart whether Kafka runs as a process of its own instead of in this one
+   */
+  Stack(Path root, Path data, Ports ports, Progress progress, boolean brokerApart) {
+    this.brokerApart = brokerApart;
     this.root = root;
     this.data = data;
     this.ports = ports;
@@ -65,9 +70,12 @@ final class Stack implements AutoCloseable {
     progress.ready("gateway", "http://localhost:" + ports.gateway());
   }
 
-  private void startServers() throws StartFailure {
+  private void startServers() throws IOException, StartFailure {
     progress.starting("PostgreSQL", "port " + ports.postgres());
     progress.starting("Kafka", "port " + ports.kafka());
+    if (brokerApart) {
+      kafka = BrokerProcess.start(data, ports);
+    }
     CompletableFuture<Void> database = CompletableFuture.runAsync(this::startPostgres);
     CompletableFuture<Void> broker = CompletableFuture.runAsync(this::startKafka);
     try {
@@ -91,7 +99,11 @@ final class Stack implements AutoCloseable {
 
   private void startKafka() {
     try {
-      kafka = LocalKafka.keeping(data.resolve("kafka"), ports.kafka(), ports.kafkaController());
+      if (kafka instanceof BrokerProcess broker) {
+        broker.awaitReady();
+      } else {
+        kafka = LocalKafka.keeping(data.resolve("kafka"), ports.kafka(), ports.kafkaController());
+      }
     } catch (IOException e) {
       throw new IllegalStateException("Kafka: " + e.getMessage(), e);
     }
@@ -104,9 +116,17 @@ final class Stack implements AutoCloseable {
       progress.starting(name, "port " + ports.of(name));
       services.add(
           ServiceProcess.start(name, ports.of(name), root, data, environment(name, secrets)));
-      earlier.remember(services);
+      earlier.remember(processes());
     }
     awaitServices();
+  }
+
+  private List<Long> processes() {
+    List<Long> pids = new ArrayList<>(services.stream().map(ServiceProcess::pid).toList());
+    if (kafka instanceof BrokerProcess broker) {
+      pids.add(broker.pid());
+    }
+    return pids;
   }
 
   private void awaitServices() throws StartFailure {
@@ -160,7 +180,7 @@ final class Stack implements AutoCloseable {
     environment.put("QUARKUS_DATASOURCE_JDBC_URL", postgres.jdbcUrl(service));
     environment.put("QUARKUS_DATASOURCE_USERNAME", LocalPostgres.USER);
     environment.put("QUARKUS_DATASOURCE_PASSWORD", LocalPostgres.PASSWORD);
-    environment.put("KAFKA_BOOTSTRAP_SERVERS", kafka.bootstrapServers());
+    environment.put("KAFKA_BOOTSTRAP_SERVERS", "127.0.0.1:" + ports.kafka());
     environment.put("QUARKUS_MAILER_HOST", "127.0.0.1");
     environment.put("QUARKUS_MAILER_PORT", Integer.toString(ports.smtp()));
     environment.put("TAPELINE_TEXT_URL", "http://127.0.0.1:" + ports.gateway() + "/mailbox/texts");

@@ -1,0 +1,84 @@
+package org.tapeline.proof.faults.watch;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.tapeline.proof.faults.season.Command;
+import org.tapeline.proof.faults.season.Ledger;
+import org.tapeline.proof.faults.season.Ledger.Entry;
+
+/**
+ * Which helmets and players are certainly unfit for the field by what was accepted. Where something
+ * is under way that may have made them fit again, nothing is certain.
+ */
+final class KnownUnfit {
+  private final Map<String, Entry> players = new HashMap<>();
+  private final Map<String, Entry> helmets = new HashMap<>();
+
+  private KnownUnfit() {}
+
+  /**
+   * @param now the moment of the question
+   * @param within after this long news of another service must be known or the picture be old
+   */
+  static KnownUnfit of(Ledger ledger, Instant now, Duration within) {
+    KnownUnfit unfit = new KnownUnfit();
+    for (Entry entry : ledger.all()) {
+      Command command = entry.command();
+      if (!entry.accepted()) {
+        continue;
+      }
+      switch (effect(command)) {
+        case PLAYER_UNFIT -> unfit.players.put(command.about(), entry);
+        case PLAYER_FIT -> unfit.players.remove(command.about());
+        case HELMET_UNFIT -> unfit.helmets.put(command.about(), entry);
+        case HELMET_FIT -> unfit.helmets.remove(command.about());
+        case NONE -> {
+          // Says nothing about who may play.
+        }
+      }
+    }
+    unfit.helmets.values().removeIf(entry -> entry.at().plus(within).isAfter(now));
+    for (Command command : ledger.underWay()) {
+      switch (effect(command)) {
+        case PLAYER_FIT -> unfit.players.remove(command.about());
+        case HELMET_FIT -> unfit.helmets.remove(command.about());
+        case PLAYER_UNFIT, HELMET_UNFIT, NONE -> {
+          // Not accepted yet: it does not count.
+        }
+      }
+    }
+    return unfit;
+  }
+
+  private enum Effect {
+    PLAYER_UNFIT,
+    PLAYER_FIT,
+    HELMET_UNFIT,
+    HELMET_FIT,
+    NONE
+  }
+
+  private static Effect effect(Command command) {
+    if (command.address().endsWith("/fail")) {
+      return Effect.PLAYER_UNFIT;
+    }
+    if (command.address().endsWith("/pass")) {
+      return Effect.PLAYER_FIT;
+    }
+    return switch (command.kind()) {
+      case "structural damage" -> Effect.HELMET_UNFIT;
+      case "inspection" -> Effect.HELMET_FIT;
+      default -> Effect.NONE;
+    };
+  }
+
+  /** Why that player must not be shown as fit in that helmet; empty when nothing is known. */
+  Optional<String> why(String player, String tag) {
+    return Optional.ofNullable(players.get(player))
+        .or(() -> Optional.ofNullable(helmets.get(tag)))
+        .map(Entry::toString);
+  }
+}
