@@ -5,6 +5,7 @@ import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.tapeline.proof.faults.compare.Comparison;
@@ -34,6 +35,7 @@ public final class Trial implements AutoCloseable {
           "U12-STOATS",
           "U14-BADGERS",
           "U14-IBEX");
+  private static final int TRIES = 6;
   private static final Duration LAST_ANSWER = Duration.ofMinutes(2);
 
   private final FragileStack stack;
@@ -119,17 +121,26 @@ public final class Trial implements AutoCloseable {
     }
   }
 
-  /** Waits for quiet and compares. */
+  /** Waits for quiet and compares; once more when something happened while it compared. */
   public Findings compare() throws SQLException {
-    say.accept("waiting for quiet");
-    List<String> restless = new Quiet(stack.place()).await(QUIET_WITHIN);
-    say.accept("comparing");
-    Findings found = Comparison.of(stack.place(), ledger);
-    restless.forEach(what -> found.lost("quiet", what));
+    for (int tries = 1; tries <= TRIES; tries++) {
+      say.accept("waiting for quiet");
+      List<String> restless = new Quiet(stack.place()).await(QUIET_WITHIN);
+      say.accept("comparing");
+      Optional<Findings> found = Comparison.of(stack.place(), ledger);
+      if (found.isPresent()) {
+        restless.forEach(what -> found.get().lost("quiet", what));
+        addSideline(found.get());
+        return found.get();
+      }
+    }
+    throw new IllegalStateException("The journals grow and grow: nothing can be compared");
+  }
+
+  private void addSideline(Findings found) {
     watch.wrong().forEach(what -> found.differing("sideline", what));
     found.looked("lines of sideline lists while it went on", watch.looked());
     found.looked("lines of sideline lists while it went on, of these not known", watch.unknown());
-    return found;
   }
 
   @Override

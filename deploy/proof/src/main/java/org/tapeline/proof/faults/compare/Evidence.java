@@ -81,6 +81,21 @@ public final class Evidence {
     return place;
   }
 
+  /** Whether nothing was written since: the clock too leads to events, such as a re-check's. */
+  boolean isNewest() throws SQLException {
+    for (Part service : Part.SERVICES) {
+      long last = journals.get(service).stream().mapToLong(Event::position).max().orElse(0);
+      String now =
+          rows(service, "select coalesce(max(position), 0) as last from journal")
+              .getFirst()
+              .get("last");
+      if (Long.parseLong(now) != last) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** In the order of positions. */
   List<Event> journal(Part service) {
     return journals.get(service);

@@ -28,8 +28,8 @@ final class Kills {
   }
 
   /**
-   * The broker hangs until some relay has a heap of rows to send; it goes on, and the service of
-   * that relay is killed while the heap is on its way.
+   * The broker hangs until some relay has a heap of rows to send. That relay's service is killed
+   * either while the broker has what was sent and has not answered, or just after it goes on.
    *
    * @return the service that was killed
    */
@@ -38,6 +38,9 @@ final class Kills {
     Part sending;
     try {
       sending = awaitHeap(stack.place(), random);
+      if (random.nextBoolean()) {
+        stack.kill(sending);
+      }
     } finally {
       stack.goOn(broker);
     }
