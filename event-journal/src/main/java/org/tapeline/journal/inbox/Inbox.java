@@ -8,6 +8,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.tapeline.journal.Cause;
 import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
 import org.tapeline.journal.Subscription.Mode;
@@ -111,23 +112,31 @@ public final class Inbox {
 
   /** Reached only when the database answers: where it does not, this throws and nothing is lost. */
   private void parkFailed(Envelope envelope, RuntimeException why) {
-    LOG.log(
-        Level.ERROR,
-        "Parked {0} {1} of {2}: {3}",
-        envelope.headers().get("ce_type"),
-        envelope.headers().get("ce_id"),
-        streamOf(envelope),
-        why.toString());
-    transactions.required(
-        connection -> {
-          ReceivedEvent event = envelope.open();
-          Parking.lock(connection, event.topic(), event.stream());
-          int tries = WAITS_MILLIS.length + 1;
-          Parking.park(
-              connection,
-              ParkedRecord.of(envelope, event, "failed", describe(why), tries, clock.instant()));
-          return null;
+    ReceivedEvent event = envelope.open();
+    watch.step(
+        "park",
+        Cause.of(event, "park"),
+        () -> {
+          LOG.log(
+              Level.ERROR,
+              "Parked {0} {1} of {2}: {3}",
+              event.type(),
+              event.id(),
+              streamOf(envelope),
+              why.toString());
+          return transactions.required(connection -> parkFailed(connection, envelope, event, why));
         });
+  }
+
+  private ReceivedEvent parkFailed(
+      Connection connection, Envelope envelope, ReceivedEvent event, RuntimeException why)
+      throws SQLException {
+    Parking.lock(connection, event.topic(), event.stream());
+    int tries = WAITS_MILLIS.length + 1;
+    Parking.park(
+        connection,
+        ParkedRecord.of(envelope, event, "failed", describe(why), tries, clock.instant()));
+    return event;
   }
 
   /** True when the record, or one of its stream before it, is parked now. */
@@ -258,7 +267,13 @@ public final class Inbox {
   private void park(
       Connection connection, Envelope envelope, ReceivedEvent event, String reason, String detail)
       throws SQLException {
-    LOG.log(Level.WARNING, "Parked {0} of {1}: {2}", event.type(), event.stream(), detail);
+    watch.step(
+        "park",
+        Cause.of(event, "park"),
+        () -> {
+          LOG.log(Level.WARNING, "Parked {0} of {1}: {2}", event.type(), event.stream(), detail);
+          return event;
+        });
     Parking.park(connection, ParkedRecord.of(envelope, event, reason, detail, 1, clock.instant()));
   }
 
