@@ -54,9 +54,10 @@ class InboxTest {
       }
     }
     on.consumer(counting()).start();
-    send("marker", 1);
-    await().atMost(SOON).until(() -> effects("marker").size() == 1);
-    assertThat(effects("s")).containsExactly(1, 2, 3, 4, 5);
+    // Behind the repeats in their partition; another stream may be in one that is read before.
+    send("s", 6);
+    await().atMost(SOON).until(() -> effects("s").contains(6));
+    assertThat(effects("s")).containsExactly(1, 2, 3, 4, 5, 6);
   }
 
   @Test
@@ -234,9 +235,9 @@ class InboxTest {
       send("s", 2);
     }
     on.consumer(subscription).start();
-    send("marker", 1);
-    await().atMost(SOON).until(() -> !answers("marker").isEmpty());
-    assertThat(answers("s")).hasSize(2);
+    send("s", 3);
+    await().atMost(SOON).until(() -> answers("s").size() >= 3);
+    assertThat(answers("s")).hasSize(3);
     assertThat(answers("s").getFirst().correlationId()).isEqualTo(CORRELATION);
   }
 

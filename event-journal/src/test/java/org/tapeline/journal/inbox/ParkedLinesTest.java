@@ -33,7 +33,9 @@ class ParkedLinesTest {
   private final class Listener extends Handler {
     @Override
     public void publish(LogRecord line) {
-      chains.add(MDC.get(CorrelatedLog.KEY));
+      if (line.getMessage().startsWith("Parked")) {
+        chains.add(MDC.get(CorrelatedLog.KEY));
+      }
     }
 
     @Override
