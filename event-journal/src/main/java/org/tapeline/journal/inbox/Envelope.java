@@ -26,6 +26,8 @@ record Envelope(
     String key,
     Map<String, String> headers,
     String payload) {
+  /** More than any name of ours has, less than an index entry of PostgreSQL holds in UTF-8. */
+  private static final int LONGEST = 300;
 
   static Envelope of(ConsumerRecord<String, byte[]> record) {
     Map<String, String> headers = new LinkedHashMap<>();
@@ -75,6 +77,9 @@ record Envelope(
     String value = headers.get(name);
     if (value == null || value.isBlank()) {
       throw new Malformed("header " + name + " is missing", null);
+    }
+    if (value.length() > LONGEST || value.indexOf('\0') >= 0) {
+      throw new Malformed("header " + name + " is too long or has a NUL", null);
     }
     return value;
   }

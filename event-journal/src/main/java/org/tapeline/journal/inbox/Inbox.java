@@ -83,7 +83,7 @@ public final class Inbox {
   }
 
   private static String streamOf(Envelope envelope) {
-    return envelope.topic() + " " + envelope.headers().get("ce_subject");
+    return envelope.topic() + " " + Storable.text(envelope.headers().get("ce_subject"));
   }
 
   private void applyAlone(Envelope envelope) {
