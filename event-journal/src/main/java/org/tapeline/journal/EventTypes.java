@@ -86,10 +86,14 @@ public final class EventTypes {
     }
   }
 
-  /** Writes an event as the JSON that is stored and sent. */
+  /**
+   * Writes an event as the JSON that is stored and sent.
+   *
+   * @throws NotText when one of its texts has a character that is none
+   */
   public String write(Record event) {
     try {
-      return EventJson.MAPPER.writeValueAsString(event);
+      return NotText.checked(EventJson.MAPPER.writeValueAsString(event));
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException("Not writable as JSON: " + nameOf(event).text(), e);
     }

@@ -16,6 +16,7 @@ import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import jakarta.ws.rs.core.UriInfo;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
@@ -73,7 +74,7 @@ public class ProblemMappers {
 
   @ServerExceptionMapper
   Response malformed(JsonProcessingException e, UriInfo uri) {
-    return answer(Problem.badRequest("malformed-json", "The body is not readable JSON."), uri);
+    return answer(UnreadableRequest.of(e), uri);
   }
 
   /** Programs are told to sign in; people are sent to where they can. */
@@ -102,15 +103,18 @@ public class ProblemMappers {
     if (status < 400) {
       return e.getResponse();
     }
-    String reason = e.getResponse().getStatusInfo().getReasonPhrase();
-    return answer(
-        new Problem(
-            status, "http-" + status, reason, "Check the address and the method.", List.of()),
-        uri);
+    // The body's reader hides what it stumbled over in a refusal of its own.
+    return e.getCause() instanceof JsonProcessingException json
+        ? malformed(json, uri)
+        : answer(FrameworkRefusal.of(e.getResponse().getStatusInfo()), uri);
   }
 
   @ServerExceptionMapper
-  Response unexpected(RuntimeException e, UriInfo uri) {
+  Response unexpected(Throwable e, UriInfo uri) {
+    Optional<Problem> bad = UnreadableRequest.of(e).or(() -> UnstorableValue.of(e));
+    if (bad.isPresent()) {
+      return answer(bad.get(), uri);
+    }
     UUID id = UuidV7.next();
     LOG.errorf(e, "Failed, correlation id %s", id);
     return answer(
@@ -126,11 +130,15 @@ public class ProblemMappers {
   private static Response challenge(ChallengeData challenge) {
     Response.ResponseBuilder response = Response.status(challenge.status);
     challenge.getHeaders().forEach((name, value) -> response.header(name.toString(), value));
+    if (challenge.status == Response.Status.UNAUTHORIZED.getStatusCode()) {
+      response.type(MediaType.TEXT_HTML_TYPE.withCharset("UTF-8"));
+      response.entity(Templates.page("Not signed in", "Sign in and open it again.").render());
+    }
     return response.build();
   }
 
   private static boolean isApi(UriInfo uri) {
-    return uri.getPath().matches("/?api/.*");
+    return ForPrograms.is(uri.getPath());
   }
 
   private static Response answer(Problem problem, UriInfo uri) {
