@@ -9,6 +9,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import org.tapeline.fitting.place.Place;
+import org.tapeline.journal.quarkus.http.MeantDay;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
@@ -60,7 +61,7 @@ public record FitDayBody(
 
   private Instant moment(String entry, String time, ZoneId zone, List<FieldError> errors) {
     try {
-      LocalDate day = LocalDate.parse(text(date));
+      LocalDate day = MeantDay.parse(text(date));
       try {
         return ZonedDateTime.of(day, LocalTime.parse(text(time)), zone).toInstant();
       } catch (DateTimeException e) {

@@ -87,8 +87,11 @@ public final class CsvFile {
       }
       return new CsvFile(rows);
     } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
+      // What the parser says names its own classes: of no use to whoever sent the file.
       throw Problem.badRequest(
-          "not-csv", "This is not a CSV file with a header row: " + e.getMessage());
+          "not-csv",
+          "This is not a CSV file with a header row: a column stands there twice, a row is longer"
+              + " than the header, or a quotation mark is not closed.");
     }
   }
 

@@ -1,12 +1,13 @@
 package org.tapeline.inventory.csv;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tapeline.inventory.csv.CsvFile.Row;
 import org.tapeline.inventory.csv.ImportAnswer.RowError;
+import org.tapeline.journal.quarkus.http.MeantDay;
 
 /** Reads the values of one row and gathers what is wrong with them. */
 public final class Rows {
@@ -57,8 +58,8 @@ public final class Rows {
       return Optional.empty();
     }
     try {
-      return Optional.of(LocalDate.parse(value));
-    } catch (DateTimeParseException e) {
+      return Optional.of(MeantDay.parse(value));
+    } catch (DateTimeException e) {
       wrong(column, "Give the date as year-month-day, such as 2026-08-01.");
       return Optional.empty();
     }

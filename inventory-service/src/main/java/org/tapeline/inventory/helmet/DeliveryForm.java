@@ -1,11 +1,12 @@
 package org.tapeline.inventory.helmet;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.tapeline.journal.quarkus.http.MeantDay;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.journal.quarkus.http.Problem.FieldError;
 
@@ -80,8 +81,8 @@ public record DeliveryForm(
 
   static Optional<LocalDate> day(String field, String typed, List<FieldError> errors) {
     try {
-      return typed.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(typed));
-    } catch (DateTimeParseException e) {
+      return typed.isEmpty() ? Optional.empty() : Optional.of(MeantDay.parse(typed));
+    } catch (DateTimeException e) {
       errors.add(new FieldError(field, "Write the day as 2027-08-01."));
       return Optional.empty();
     }

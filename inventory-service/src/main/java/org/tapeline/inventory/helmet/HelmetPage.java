@@ -11,8 +11,8 @@ import jakarta.ws.rs.PathParam;
 import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.tapeline.inventory.helmet.HelmetWork.Label;
@@ -21,6 +21,7 @@ import org.tapeline.inventory.helmet.HelmetWork.Why;
 import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.MeantDay;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /** One helmet with its life, and what the warehouse does with it. */
@@ -95,8 +96,8 @@ public class HelmetPage {
   /** What is no day is none: the answer says how a day is written. */
   private static LocalDate day(String typed) {
     try {
-      return LocalDate.parse(typed);
-    } catch (DateTimeParseException e) {
+      return MeantDay.parse(typed);
+    } catch (DateTimeException e) {
       return null;
     }
   }

@@ -58,7 +58,7 @@ public class HelmetWork {
     if (label == null || label.certifiedUntil() == null) {
       throw Problem.badRequest(
           "certification",
-          "Say until when.",
+          "Say until when: the last day on the label.",
           new Problem.FieldError("certifiedUntil", "Write the last day on the label: 2027-08-01."));
     }
     return commands.once(
@@ -78,7 +78,9 @@ public class HelmetWork {
   Answer retire(String tag, Why why, UUID id) {
     if (why == null || why.why() == null || !why.why().matches("age|lost|other")) {
       throw Problem.badRequest(
-          "why", "Say why.", new Problem.FieldError("why", "Choose why: age, lost or other."));
+          "why",
+          "Say why: age, lost or other.",
+          new Problem.FieldError("why", "Choose why: age, lost or other."));
     }
     return does("retire", tag, why, new Retire(why.why(), clock.instant()), id);
   }
@@ -86,7 +88,9 @@ public class HelmetWork {
   private String place(To to) {
     if (to == null || to.place() == null || !places.exists(to.place())) {
       throw Problem.badRequest(
-          "place", "No such place.", new Problem.FieldError("place", "Give a place's code."));
+          "place",
+          "No such place. Give the code of one.",
+          new Problem.FieldError("place", "Give a place's code."));
     }
     return to.place();
   }

@@ -1,7 +1,7 @@
 package org.tapeline.inventory.hold;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.tapeline.inventory.helmet.AssetTag;
+import org.tapeline.journal.quarkus.http.MeantDay;
 import org.tapeline.journal.quarkus.http.Problem;
 
 /**
@@ -96,8 +97,8 @@ public record HoldAsk(
   private static Optional<LocalDate> day(
       String field, String text, List<Problem.FieldError> errors) {
     try {
-      return text.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(text));
-    } catch (DateTimeParseException e) {
+      return text.isEmpty() ? Optional.empty() : Optional.of(MeantDay.parse(text));
+    } catch (DateTimeException e) {
       errors.add(new Problem.FieldError(field, "Write the day as 2025-03-01."));
       return Optional.empty();
     }

@@ -96,7 +96,8 @@ public class HoldResource {
       @PathParam("hold") UUID hold, @HeaderParam(CommandId.HEADER) String commandId, Tag body) {
     UUID id = CommandId.of(commandId);
     if (body == null || body.tag() == null) {
-      throw Problem.badRequest("tag", "Give the tag.", new Problem.FieldError("tag", "Needed."));
+      throw Problem.badRequest(
+          "tag", "Give the tag of the helmet.", new Problem.FieldError("tag", "Needed."));
     }
     HoldList.Line line = access.mine(desk.known(hold).hold(), body.tag());
     return Answers.of(id, desk.putAside(hold, line.tag(), line.place(), caller.id(), id));

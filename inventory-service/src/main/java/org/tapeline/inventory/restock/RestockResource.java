@@ -79,7 +79,7 @@ public class RestockResource {
     if (!why.matches("not-needed|not-available|mistake")) {
       throw Problem.badRequest(
           "why",
-          "Say why.",
+          "Say why: not-needed, not-available or mistake.",
           new Problem.FieldError("why", "Write not-needed, not-available or mistake."));
     }
     return Answers.of(id, commands.cancel(request, why, id));

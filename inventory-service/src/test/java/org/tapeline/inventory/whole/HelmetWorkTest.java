@@ -17,6 +17,7 @@ import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -60,6 +61,24 @@ class HelmetWorkTest {
         .body("errors.find { it.column == 'tag' }.message", containsString("check character"))
         .body("errors.find { it.column == 'place' }.message", containsString("No such place"))
         .body("errors.find { it.column == 'manufactured_on' }.value", equalTo("01/02/2025"));
+  }
+
+  @Test
+  @DisplayName("cannot give a helmet days that nobody means, which a peer could not keep")
+  void farDays() {
+    String tag = helmet(freshModel(), "youth-small", "NORTH");
+    for (String day : List.of("-999999999-01-01", "+999999999-12-31", "0001-01-01", "9999-12-31")) {
+      commandOf("manager")
+          .contentType("application/json")
+          .body(Map.of("certifiedUntil", day))
+          .post("/api/helmets/" + tag + "/certification")
+          .then()
+          .statusCode(400)
+          .body("errors[0].field", equalTo("certifiedUntil"));
+      importing("helmets", "all-or-none", HEADER + ",model-i,youth-small,I-1," + day + ",,NORTH\n")
+          .statusCode(422)
+          .body("errors[0].column", equalTo("manufactured_on"));
+    }
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.tapeline.journal.quarkus.http.MeantDay;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.notify.channel.ChannelPolicy;
 import org.tapeline.notify.notice.NoticeKind;
@@ -74,7 +75,7 @@ public record FilterForm(Map<String, String> typed, Map<String, String> errors) 
 
   private static Optional<LocalDate> day(String typed) {
     try {
-      return typed.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(typed));
+      return typed.isEmpty() ? Optional.empty() : Optional.of(MeantDay.parse(typed));
     } catch (DateTimeException e) {
       return Optional.empty();
     }

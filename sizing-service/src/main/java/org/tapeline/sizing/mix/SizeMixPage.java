@@ -15,13 +15,14 @@ import jakarta.ws.rs.core.HttpHeaders;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
 import java.time.Clock;
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.UUID;
 import org.jboss.resteasy.reactive.RestForm;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.MeantDay;
 import org.tapeline.journal.quarkus.http.Problem;
 import org.tapeline.sizing.mix.Forecasts.Question;
 
@@ -60,9 +61,9 @@ public class SizeMixPage {
     Question question() {
       try {
         return new Question(
-            LocalDate.parse(day), Double.valueOf(tooFew.strip()), Double.valueOf(tooMany.strip()));
-      } catch (DateTimeParseException e) {
-        throw Problem.badRequest("day", "Choose a day.");
+            MeantDay.parse(day), Double.valueOf(tooFew.strip()), Double.valueOf(tooMany.strip()));
+      } catch (DateTimeException e) {
+        throw Problem.badRequest("day", "Choose a day, such as 2027-08-01.");
       } catch (NumberFormatException e) {
         throw Problem.badRequest("cost", "Write the two amounts as numbers, such as 100 and 40.");
       }
