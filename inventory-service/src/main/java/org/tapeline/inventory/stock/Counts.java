@@ -70,7 +70,9 @@ public class Counts {
   void mayCountAt(String place) {
     if (place == null || !places.exists(place)) {
       throw Problem.badRequest(
-          "place", "No such place. Choose one of the list.", new FieldError("place", "Choose a place of the list."));
+          "place",
+          "No such place. Choose one of the list.",
+          new FieldError("place", "Choose a place of the list."));
     }
     if (!caller.worksAs("warehouse") && !caller.mayWorkAt(place)) {
       throw Problem.otherField("The place " + place + " is not one of your fields.");

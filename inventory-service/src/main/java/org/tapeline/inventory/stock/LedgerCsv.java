@@ -1,41 +1,33 @@
 package org.tapeline.inventory.stock;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.util.Arrays;
 import java.util.List;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 
 /** The moves of a part at a place as CSV, times in UTC. */
 final class LedgerCsv {
-  private static final CSVFormat FORMAT =
-      CSVFormat.DEFAULT
-          .builder()
-          .setHeader(
-              "place", "item", "model", "at", "why", "reason", "by", "other", "amount", "balance")
-          .get();
+  private static final List<String> HEADER =
+      List.of("place", "item", "model", "at", "why", "reason", "by", "other", "amount", "balance");
 
   private LedgerCsv() {}
 
   static String of(String place, String item, List<Books.Entry> entries) {
-    StringBuilder csv = new StringBuilder();
-    try (CSVPrinter printer = new CSVPrinter(csv, FORMAT)) {
-      for (Books.Entry e : entries) {
-        printer.printRecord(
-            place,
-            item,
-            e.model(),
-            e.at(),
-            e.why(),
-            e.reason(),
-            e.by(),
-            e.other(),
-            e.amount(),
-            e.after());
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return csv.toString();
+    return CsvAnswer.text(
+        HEADER,
+        entries.stream()
+            .map(
+                e ->
+                    Arrays.asList(
+                        place,
+                        item,
+                        e.model(),
+                        e.at(),
+                        e.why(),
+                        e.reason(),
+                        e.by(),
+                        e.other(),
+                        e.amount(),
+                        e.after()))
+            .toList());
   }
 }

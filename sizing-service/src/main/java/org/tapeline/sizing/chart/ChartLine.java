@@ -19,7 +19,7 @@ record ChartLine(Row row, SizeRange range, ChartUnit unit, SizeWord word) {
   /** Adds what is wrong to the errors; empty when something was. */
   static Optional<ChartLine> of(Row row, List<RowError> errors) {
     List<RowError> wrong = new ArrayList<>();
-    if (!row.get("model").matches("[a-z0-9-]{1,30}")) {
+    if (!row.get("model").matches("[a-z0-9][a-z0-9-]{0,29}")) {
       wrong.add(row.error("model", "Needed: small letters, digits and hyphens, as in model-a."));
     }
     Optional<SizeWord> word = word(row, wrong);

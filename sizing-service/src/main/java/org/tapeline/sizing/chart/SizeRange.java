@@ -16,7 +16,7 @@ public record SizeRange(String size, Millimetres from, Millimetres to) {
   static final double NOTHING_MM = 1e-6;
 
   public SizeRange {
-    if (!size.matches("[a-z0-9-]{1,30}")) {
+    if (!size.matches("[a-z0-9][a-z0-9-]{0,29}")) {
       throw new IllegalArgumentException("Not a size: " + size);
     }
     if (from.compareTo(to) >= 0) {

@@ -13,13 +13,12 @@ import jakarta.ws.rs.Produces;
 import jakarta.ws.rs.QueryParam;
 import jakarta.ws.rs.core.MediaType;
 import jakarta.ws.rs.core.Response;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
+import org.tapeline.journal.quarkus.file.CsvAnswer;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
 import org.tapeline.sizing.mix.Forecasts.Question;
@@ -29,6 +28,18 @@ import org.tapeline.sizing.mix.Forecasts.Question;
 @RolesAllowed({"warehouse", "equipment-manager"})
 @RunOnVirtualThread
 public class SizeMixResource {
+  private static final List<String> HEADER =
+      List.of(
+          "model",
+          "size",
+          "day",
+          "expected",
+          "low_5",
+          "high_95",
+          "usable",
+          "order",
+          "money_at_risk");
+
   private final Forecasts forecasts;
 
   SizeMixResource(Forecasts forecasts) {
@@ -53,42 +64,26 @@ public class SizeMixResource {
       @QueryParam("day") LocalDate day,
       @QueryParam("tooFew") Double tooFew,
       @QueryParam("tooMany") Double tooMany) {
-    StringBuilder csv = new StringBuilder();
-    CSVFormat format =
-        CSVFormat.RFC4180
-            .builder()
-            .setHeader(
-                "model",
-                "size",
-                "day",
-                "expected",
-                "low_5",
-                "high_95",
-                "usable",
-                "order",
-                "money_at_risk")
-            .get();
-    try (CSVPrinter rows = new CSVPrinter(csv, format)) {
-      for (Forecast f : forecasts.of(new Question(day, tooFew, tooMany))) {
-        for (Forecast.Size s : f.sizes()) {
-          rows.printRecord(
-              f.model(),
-              s.size(),
-              f.day(),
-              Math.round(s.expected() * 10) / 10.0,
-              s.low(),
-              s.high(),
-              s.usable(),
-              s.order(),
-              Math.round(s.atRisk()));
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    List<List<?>> rows = new ArrayList<>();
+    for (Forecast f : forecasts.of(new Question(day, tooFew, tooMany))) {
+      f.sizes().forEach(s -> rows.add(cells(f, s)));
     }
-    return Response.ok(csv.toString())
+    return Response.ok(CsvAnswer.text(HEADER, rows))
         .header("Content-Disposition", "attachment; filename=\"size-mix.csv\"")
         .build();
+  }
+
+  private static List<?> cells(Forecast f, Forecast.Size s) {
+    return Arrays.asList(
+        f.model(),
+        s.size(),
+        f.day(),
+        Math.round(s.expected() * 10) / 10.0,
+        s.low(),
+        s.high(),
+        s.usable(),
+        s.order(),
+        Math.round(s.atRisk()));
   }
 
   @POST
