@@ -47,7 +47,7 @@ class MailComposer {
     IdentifiedMessage message = new IdentifiedMessage(session, messageId(mail.notice()));
     message.setFrom(from);
     message.setRecipient(RecipientType.TO, new InternetAddress(mail.to(), true));
-    message.setSubject(mail.subject(), UTF_8);
+    message.setSubject(onOneLine(mail.subject()), UTF_8);
     message.setSentDate(Date.from(clock.instant()));
     message.setContentLanguage(new String[] {mail.letter().language()});
     // No out-of-office answers (RFC 3834).
@@ -117,5 +117,10 @@ class MailComposer {
     protected void updateMessageID() throws MessagingException {
       setHeader("Message-ID", id);
     }
+  }
+
+  /** A line break in a subject would begin a header of somebody else's choice. */
+  private static String onOneLine(String subject) {
+    return subject.replaceAll("[\\p{Cntrl}\\u0085\\u2028\\u2029]+", " ");
   }
 }

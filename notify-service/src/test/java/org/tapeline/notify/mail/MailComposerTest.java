@@ -100,6 +100,21 @@ class MailComposerTest {
   }
 
   @Test
+  @DisplayName("has its subject on one line, whatever name stands in it")
+  void noHeaderFromASubject() throws MessagingException, IOException {
+    for (String end : List.of("\r\n", "\n", "\r", "\u0085", "\u2028")) {
+      MimeMessage message =
+          at("2025-09-12T17:00:00Z")
+              .compose(SESSION, mail("rosa@example.org", "Ada" + end + "Bcc: all@example.org"));
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      message.writeTo(out);
+      MimeMessage read = new MimeMessage(SESSION, new ByteArrayInputStream(out.toByteArray()));
+      assertThat(read.getHeader("Bcc")).isNull();
+      assertThat(read.getSubject()).isEqualTo("Ada Bcc: all@example.org");
+    }
+  }
+
+  @Test
   @DisplayName("of news can be turned off with one click (RFC 8058), one about safety cannot")
   void oneClick() throws MessagingException {
     MailComposer composer = at("2025-09-12T17:00:00Z");

@@ -62,8 +62,22 @@ record RosterLine(
       String value = row.get(column);
       if (value.isEmpty() || value.length() > 80) {
         wrong(column, "Needed, at most 80 characters.");
+      } else if (!isPrintable(value)) {
+        wrong(column, "Has a line break or another character that cannot be printed.");
       }
       return value;
+    }
+
+    /** A line break in a name would end the line of a mail's header or of a list. */
+    private static boolean isPrintable(String text) {
+      return text.codePoints()
+          .map(Character::getType)
+          .noneMatch(
+              type ->
+                  type == Character.CONTROL
+                      || type == Character.SURROGATE
+                      || type == Character.LINE_SEPARATOR
+                      || type == Character.PARAGRAPH_SEPARATOR);
     }
 
     String code(String column, String form) {
@@ -109,7 +123,9 @@ record RosterLine(
 
     private GuardianLine guardian(String prefix, String region) {
       String email = row.get(prefix + "email");
-      if (!email.isEmpty() && !email.matches("[^@\\s<>\",;]+@[^@\\s<>\",;]+\\.[^@\\s<>\",;]+")) {
+      if (!email.isEmpty()
+          && !email.matches(
+              "[^@\\s\\p{Cntrl}<>\",;]+@[^@\\s\\p{Cntrl}<>\",;]+\\.[^@\\s\\p{Cntrl}<>\",;]+")) {
         wrong(prefix + "email", "Not an e-mail address.");
       }
       String language = row.get(prefix + "language");
@@ -117,7 +133,7 @@ record RosterLine(
         wrong(prefix + "language", "Either en or es.");
       }
       return new GuardianLine(
-          row.get(prefix + "name"),
+          text(prefix + "name"),
           email.isEmpty() ? null : email,
           phone(prefix, region),
           language.isEmpty() ? "en" : language);

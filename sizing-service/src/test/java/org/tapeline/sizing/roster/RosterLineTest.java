@@ -43,6 +43,18 @@ class RosterLineTest {
     assertThat(notes.getFirst().row()).isEqualTo(7);
   }
 
+  @ParameterizedTest(name = "{0}")
+  @DisplayName("refuses a name that would end the line of a mail's header")
+  @CsvSource({
+    "given_name, 'Ada\r\nBcc: x'", "family_name, 'Quill\nfeather'",
+    "guardian_name, 'Bea\0'", "guardian2_name, 'Ben\tExample'"
+  })
+  void unprintable(String column, String name) {
+    read(column, name);
+    assertThat(errors).extracting(RowError::column).containsExactly(column);
+    assertThat(errors.getFirst().message()).contains("cannot be printed");
+  }
+
   @Test
   @DisplayName("gives the player with up to two guardians")
   void good() {
