@@ -31,6 +31,17 @@ import org.tapeline.testkit.TestServers;
 class PagesTest {
 
   @Test
+  @DisplayName("say nothing of a measurement that was not, whatever the address says")
+  void notMeasured() {
+    UUID player = idOf(enrolledAt("NORTH"));
+    as("fitter.north")
+        .get("/players/" + player + "?measured=yes")
+        .then()
+        .statusCode(200)
+        .body(not(containsString("Recorded:")));
+  }
+
+  @Test
   @DisplayName("lead from the list to the measuring page, over a third reading, to the advice")
   void measuring() {
     importing("charts", "all-or-none", CHARTS).statusCode(200);

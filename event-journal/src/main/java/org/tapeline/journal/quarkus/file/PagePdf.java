@@ -35,13 +35,33 @@ public final class PagePdf {
       builder.useFont(() -> font("Bold"), FAMILY, 700, FontStyle.NORMAL, true);
       builder.useUriResolver((base, uri) -> uri.startsWith("data:") ? uri : null);
       builder.withProducer("Tapeline");
-      builder.withHtmlContent(xhtml, null);
+      builder.withHtmlContent(printable(xhtml), null);
       builder.toStream(pdf);
       builder.run();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
     return pdf.toByteArray();
+  }
+
+  /** XML 1.0 has no place for most control characters, section 2.2; on paper they show nothing. */
+  private static String printable(String xhtml) {
+    return xhtml.codePoints().allMatch(PagePdf::isXml)
+        ? xhtml
+        : xhtml
+            .codePoints()
+            .filter(PagePdf::isXml)
+            .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+            .toString();
+  }
+
+  private static boolean isXml(int c) {
+    return c == '\t'
+        || c == '\n'
+        || c == '\r'
+        || (c >= 0x20 && c <= 0xD7FF)
+        || (c >= 0xE000 && c <= 0xFFFD)
+        || c >= 0x10000;
   }
 
   private static InputStream font(String style) {
