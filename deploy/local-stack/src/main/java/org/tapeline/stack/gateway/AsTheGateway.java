@@ -33,6 +33,8 @@ record AsTheGateway(Optional<URI> publicAddress, Pages pages, String service)
           "Upgrade",
           "HTTP2-Settings");
 
+  private static final int TOO_LARGE = 413;
+
   private static final String PROBLEM =
       """
       {"type":"https://tapeline.org/problems/service-away","title":"Not reachable just now",\
@@ -49,6 +51,19 @@ record AsTheGateway(Optional<URI> publicAddress, Pages pages, String service)
     headers.set("X-Forwarded-Proto", publicAddress.map(URI::getScheme).orElse("http"));
     headers.set("X-Forwarded-For", outer.remoteAddress().hostAddress());
     return context.sendRequest().recover(failure -> Future.succeededFuture(away(context)));
+  }
+
+  /** A service that has enough in the middle of a body ends it without a word. */
+  @Override
+  public Future<Void> handleProxyResponse(ProxyContext context) {
+    ProxyResponse response = context.response();
+    if (response.getStatusCode() == TOO_LARGE && response.getBody().length() == 0) {
+      String accept = context.request().proxiedRequest().getHeader("Accept");
+      Refusal.Said said = new Refusal(pages).said(accept, TOO_LARGE);
+      response.putHeader("Content-Type", said.type());
+      response.setBody(Body.body(Buffer.buffer(said.text())));
+    }
+    return context.sendResponse();
   }
 
   private String host(HttpServerRequest outer) {

@@ -36,7 +36,13 @@ public final class Gateway implements AutoCloseable {
    * @throws IOException when it cannot listen there
    */
   public static Gateway start(GatewaySettings settings) throws IOException {
+    return start(settings, SlowCallers.Limits.USUAL);
+  }
+
+  static Gateway start(GatewaySettings settings, SlowCallers.Limits limits) throws IOException {
     Vertx vertx = Vertx.vertx();
+    Pages pages = new Pages();
+    SlowCallers slow = new SlowCallers(vertx, limits);
     HttpServerOptions options =
         new HttpServerOptions()
             .setHost(settings.host())
@@ -50,7 +56,9 @@ public final class Gateway implements AutoCloseable {
       HttpServer server =
           vertx
               .createHttpServer(options)
-              .requestHandler(routes(vertx, settings))
+              .connectionHandler(slow::connected)
+              .invalidRequestHandler(new Refusal(pages)::unreadable)
+              .requestHandler(routes(vertx, settings, pages, slow))
               .listen()
               .toCompletionStage()
               .toCompletableFuture()
@@ -67,9 +75,10 @@ public final class Gateway implements AutoCloseable {
     }
   }
 
-  private static Router routes(Vertx vertx, GatewaySettings settings) {
-    Pages pages = new Pages();
+  private static Router routes(
+      Vertx vertx, GatewaySettings settings, Pages pages, SlowCallers slow) {
     Router router = Router.router(vertx);
+    router.route().handler(slow::asked);
     boolean https =
         settings.publicAddress().map(URI::getScheme).filter("https"::equals).isPresent();
     router.route().handler(new SecurityHeaders(https)::add);
@@ -87,6 +96,10 @@ public final class Gateway implements AutoCloseable {
     boolean mailbox = settings.mailbox().isPresent();
     router.get("/").handler(context -> pages.send(context, "home", Map.of("mailbox", mailbox)));
     router.route().last().handler(pages::notFound);
+    Refusal refusal = new Refusal(pages);
+    for (int status : new int[] {400, 413}) {
+      router.errorHandler(status, context -> refusal.refuse(context.request(), status));
+    }
     router.errorHandler(404, pages::notFound);
     router.errorHandler(500, pages::failed);
     return router;
