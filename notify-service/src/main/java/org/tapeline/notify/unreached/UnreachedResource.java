@@ -18,6 +18,7 @@ import org.eclipse.microprofile.openapi.annotations.Operation;
 import org.tapeline.journal.quarkus.access.Caller;
 import org.tapeline.journal.quarkus.http.Answers;
 import org.tapeline.journal.quarkus.http.CommandId;
+import org.tapeline.journal.quarkus.http.Problem;
 
 /** People not reached, for other programs. */
 @Path("/api/unreached")
@@ -66,6 +67,9 @@ public class UnreachedResource {
       @PathParam("guardian") UUID guardian,
       Report report) {
     UUID id = CommandId.of(commandId);
+    if (report == null) {
+      throw Problem.badRequest("no-report", "Say of which notices, and how the person was reached.");
+    }
     return Answers.of(
         id,
         reaching.reached(

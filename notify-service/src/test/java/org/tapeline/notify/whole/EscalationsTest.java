@@ -206,6 +206,21 @@ class EscalationsTest {
     assertThat(guardianStates(refit)).containsExactly("acknowledged");
   }
 
+  @Test
+  @DisplayName("a report that says nothing is refused with what it has to say")
+  void emptyReport() {
+    String answer =
+        manager()
+            .header("Idempotency-Key", UuidV7.next())
+            .contentType("application/json")
+            .post("/api/unreached/" + UuidV7.next() + "/reached")
+            .then()
+            .statusCode(400)
+            .extract()
+            .path("detail");
+    assertThat(answer).contains("how the person was reached");
+  }
+
   private void after(String time) {
     escalation.look(Instant.now().plus(Duration.parse(time)));
   }
