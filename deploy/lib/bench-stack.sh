@@ -7,13 +7,17 @@ bench_classes() {
   echo "$ROOT/$1/target/test-classes:$ROOT/$1/target/classes:$(cat "$ROOT/$1/target/bench.classpath")"
 }
 
-# start_bench_stack NAME: without data; stopped when the script ends. TAPELINE_PORT says where.
+# start_bench_stack NAME [--demo]: with no data, or with the demo season; stopped when the script ends.
+# TAPELINE_PORT says where.
 start_bench_stack() {
+  local load=--empty
+  [ "${2:-}" = --demo ] && load=""
   export TAPELINE_DATA=$ROOT/deploy/acceptance/target/bench-$1
   local said=$TAPELINE_DATA.log
   mkdir -p "$TAPELINE_DATA"
   : > "$said" # what an earlier run said must not be taken for this one's
-  "$ROOT/deploy/start" --fresh --empty > "$said" 2>&1 &
+  # shellcheck disable=SC2086 # no word when the demo is loaded
+  "$ROOT/deploy/start" --fresh $load > "$said" 2>&1 &
   stack=$!
   trap stop_bench_stack EXIT
   until grep -q "Ctrl-C stops everything" "$said"; do
