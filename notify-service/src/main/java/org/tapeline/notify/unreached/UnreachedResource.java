@@ -68,7 +68,8 @@ public class UnreachedResource {
       Report report) {
     UUID id = CommandId.of(commandId);
     if (report == null) {
-      throw Problem.badRequest("no-report", "Say of which notices, and how the person was reached.");
+      throw Problem.badRequest(
+          "no-report", "Say of which notices, and how the person was reached.");
     }
     return Answers.of(
         id,
