@@ -60,9 +60,7 @@ final class EndpointTrial {
   private List<Endpoint> endpoints() throws IOException {
     List<Endpoint> endpoints = new ArrayList<>();
     for (String service : Target.SERVICES) {
-      endpoints.addAll(
-          new ApiDocument(service, target.get("/" + service + "/q/openapi?format=json"))
-              .endpoints());
+      endpoints.addAll(new ApiDocument(service, target.description(service)).endpoints());
     }
     return endpoints;
   }

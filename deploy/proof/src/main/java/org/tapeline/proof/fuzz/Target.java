@@ -62,6 +62,16 @@ public final class Target {
     return JSON.readTree(send(request(path).header("Accept", "application/json").build()));
   }
 
+  /**
+   * The OpenAPI document of a service, which the gateway does not pass on.
+   *
+   * @throws IOException when it is not answered with 200 and JSON
+   */
+  public JsonNode description(String service) throws IOException {
+    String own = "http://" + host() + ":" + port(service);
+    return get(own + "/" + service + "/q/openapi?format=json");
+  }
+
   public String page(String path) throws IOException {
     return send(request(path).header("Accept", "text/html").build());
   }
