@@ -32,6 +32,11 @@ public record EventTypeName(String service, String event, int version) {
     return new EventTypeName(m.group(1), m.group(2), Integer.parseInt(m.group(3)));
   }
 
+  /** The version after it. */
+  EventTypeName next() {
+    return new EventTypeName(service, event, version + 1);
+  }
+
   public String text() {
     return text(service, event, version);
   }

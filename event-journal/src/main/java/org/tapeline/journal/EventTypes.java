@@ -17,6 +17,8 @@ public final class EventTypes {
   private final Map<Class<? extends Record>, EventTypeName> names = new HashMap<>();
   private final Map<EventTypeName, Class<? extends Record>> records = new HashMap<>();
   private final Map<EventTypeName, UnaryOperator<JsonNode>> upcasters = new HashMap<>();
+  private final Map<EventTypeName, UnaryOperator<JsonNode>> downcasters = new HashMap<>();
+  private final Map<EventTypeName, Integer> written = new HashMap<>();
 
   private EventTypes(String service) {
     this.service = service;
@@ -41,6 +43,40 @@ public final class EventTypes {
     return this;
   }
 
+  /**
+   * Declares how the JSON of a version becomes that of the version before it, for as long as some
+   * reader knows only that one.
+   */
+  public EventTypes downcast(String event, int fromVersion, UnaryOperator<JsonNode> toPrevious) {
+    downcasters.put(new EventTypeName(service, event, fromVersion), toPrevious);
+    return this;
+  }
+
+  /**
+   * Writes an event in an older version from now on; it is read in the newest all the same.
+   *
+   * @param type such as {@code fitting.signed-off.v1}; one of another service is passed over
+   * @throws IllegalArgumentException when there is no such event, or no way to that version
+   */
+  public EventTypes writing(String type) {
+    EventTypeName wanted = EventTypeName.parse("org.tapeline." + type);
+    if (!wanted.service().equals(service)) {
+      return this;
+    }
+    EventTypeName newest =
+        records.keySet().stream()
+            .filter(name -> name.event().equals(wanted.event()))
+            .findFirst()
+            .orElseThrow(() -> new IllegalArgumentException("No event of this service: " + type));
+    for (int from = newest.version(); from > wanted.version(); from--) {
+      if (!downcasters.containsKey(new EventTypeName(service, wanted.event(), from))) {
+        throw new IllegalArgumentException("Cannot be written any more: " + type);
+      }
+    }
+    written.put(newest, wanted.version());
+    return this;
+  }
+
   public String service() {
     return service;
   }
@@ -53,6 +89,24 @@ public final class EventTypes {
   }
 
   /**
+   * The full names, older versions among them, of the events that are of a type.
+   *
+   * @param of a record, or an interface that several have in common
+   */
+  public Set<String> namesOf(Class<?> of) {
+    Set<String> all = new TreeSet<>();
+    names.forEach(
+        (record, name) -> {
+          if (of.isAssignableFrom(record)) {
+            for (int version = 1; version <= name.version(); version++) {
+              all.add(new EventTypeName(name.service(), name.event(), version).text());
+            }
+          }
+        });
+    return all;
+  }
+
+  /**
    * @throws IllegalArgumentException when the record was not declared
    */
   public EventTypeName nameOf(Record event) {
@@ -60,7 +114,9 @@ public final class EventTypes {
     if (name == null) {
       throw new IllegalArgumentException("Not a declared event: " + event.getClass().getName());
     }
-    return name;
+    return written.containsKey(name)
+        ? new EventTypeName(service, name.event(), written.get(name))
+        : name;
   }
 
   /**
@@ -74,7 +130,7 @@ public final class EventTypes {
       JsonNode data = EventJson.MAPPER.readTree(json);
       while (upcasters.containsKey(name)) {
         data = upcasters.get(name).apply(data);
-        name = new EventTypeName(name.service(), name.event(), name.version() + 1);
+        name = name.next();
       }
       Class<? extends Record> record = records.get(name);
       if (record == null) {
@@ -92,8 +148,16 @@ public final class EventTypes {
    * @throws NotText when one of its texts has a character that is none
    */
   public String write(Record event) {
+    EventTypeName newest = names.get(event.getClass());
     try {
-      return NotText.checked(EventJson.MAPPER.writeValueAsString(event));
+      if (!written.containsKey(newest)) {
+        return NotText.checked(EventJson.MAPPER.writeValueAsString(event));
+      }
+      JsonNode data = EventJson.MAPPER.valueToTree(event);
+      for (int from = newest.version(); from > written.get(newest); from--) {
+        data = downcasters.get(new EventTypeName(service, newest.event(), from)).apply(data);
+      }
+      return NotText.checked(EventJson.MAPPER.writeValueAsString(data));
     } catch (JsonProcessingException e) {
       throw new IllegalArgumentException("Not writable as JSON: " + nameOf(event).text(), e);
     }

@@ -24,6 +24,12 @@ public record ReceivedEvent(
     UUID causationId,
     JsonNode data) {
 
+  /** The same event in another version of its type. */
+  ReceivedEvent as(String otherType, JsonNode otherData) {
+    return new ReceivedEvent(
+        topic, id, otherType, stream, version, key, time, correlationId, causationId, otherData);
+  }
+
   /**
    * Reads the fields that a consumer declares.
    *

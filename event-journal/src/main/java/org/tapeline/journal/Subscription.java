@@ -1,5 +1,6 @@
 package org.tapeline.journal;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -7,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 
 /**
  * What a service reads from its peers and what it does with it. A type on a subscribed topic that
@@ -33,6 +35,7 @@ public final class Subscription {
   private final Map<String, Handler> handlers = new HashMap<>();
   private final Map<String, Class<? extends Record>> views = new HashMap<>();
   private final Map<String, Consumer<String>> erasers = new HashMap<>();
+  private final Map<String, UnaryOperator<JsonNode>> upcasters = new HashMap<>();
   private final Set<String> ignored = new TreeSet<>();
   private Handler first = event -> {};
 
@@ -64,6 +67,17 @@ public final class Subscription {
       throw new IllegalArgumentException("Handled twice: " + type);
     }
     views.put(type, view);
+    return this;
+  }
+
+  /**
+   * Reads an older version as the one after it: a topic keeps its records for ever.
+   *
+   * @param type the older type, such as {@code org.tapeline.fitting.signed-off.v1}
+   */
+  public Subscription upcast(String type, UnaryOperator<JsonNode> toNext) {
+    EventTypeName.parse(type);
+    upcasters.put(type, toNext);
     return this;
   }
 
@@ -103,7 +117,7 @@ public final class Subscription {
   }
 
   public boolean knows(String type) {
-    return handlers.containsKey(type) || ignored.contains(type);
+    return handlers.containsKey(type) || ignored.contains(type) || upcasters.containsKey(type);
   }
 
   /** The records that this service reads, by event type: what its contract test checks. */
@@ -112,12 +126,22 @@ public final class Subscription {
   }
 
   /** Does what the subscription says for a known type. */
-  public void handle(ReceivedEvent event) {
+  public void handle(ReceivedEvent received) {
+    ReceivedEvent event = newest(received);
     Handler handler = handlers.get(event.type());
     if (handler != null) {
       first.on(event);
       handler.on(event);
     }
+  }
+
+  private ReceivedEvent newest(ReceivedEvent received) {
+    ReceivedEvent event = received;
+    while (upcasters.containsKey(event.type())) {
+      JsonNode data = upcasters.get(event.type()).apply(event.data());
+      event = event.as(EventTypeName.parse(event.type()).next().text(), data);
+    }
+    return event;
   }
 
   /** Does what the subscription says for an erased key. */

@@ -33,10 +33,11 @@ import org.tapeline.fitting.session.FitSessionEvent.SessionPaused;
 import org.tapeline.fitting.session.FitSessionEvent.SessionResumed;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
-import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
+import org.tapeline.fitting.signoff.SignedOffVersions;
 import org.tapeline.fitting.today.RecheckEvent.RecheckDue;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
+import org.tapeline.journal.rebuild.Kept;
 
 /** What the service says, and what it listens to. */
 @Singleton
@@ -45,7 +46,7 @@ public class Wiring {
   @Produces
   @Singleton
   EventTypes eventTypes() {
-    return EventTypes.of("fitting")
+    return SignedOffVersions.declareOn(EventTypes.of("fitting"))
         .with("session-opened", 1, SessionOpened.class)
         .with("helmet-tried", 1, HelmetTried.class)
         .with("check-recorded", 1, CheckRecorded.class)
@@ -58,7 +59,6 @@ public class Wiring {
         .with("session-paused", 1, SessionPaused.class)
         .with("session-resumed", 1, SessionResumed.class)
         .with("pass-taken-back", 1, PassTakenBack.class)
-        .with("signed-off", 1, SignedOff.class)
         .with("sign-off-withdrawn", 1, SignOffWithdrawn.class)
         .with("sign-off-lapsed", 1, SignOffLapsed.class)
         .with("recheck-due", 1, RecheckDue.class)
@@ -73,6 +73,16 @@ public class Wiring {
         .with("fit-day-announced", 1, FitDayAnnounced.class)
         .with("fit-day-moved", 1, FitDayMoved.class)
         .with("fit-day-cancelled", 1, FitDayCancelled.class);
+  }
+
+  @Produces
+  @Singleton
+  Kept kept() {
+    return Kept.besideTheJournal()
+        .table("fit_slot", "who has which place: chosen there, under a lock")
+        .table("owed_refit", "cases that wait for the player to come on the roster")
+        .table("recheck_told", "what was told, so that it is told once")
+        .table("set_aside", "what a phone entered and nobody may lose, and who has seen it");
   }
 
   @Produces

@@ -21,6 +21,7 @@ import org.tapeline.inventory.stock.StockEvent;
 import org.tapeline.inventory.stock.WhenFitPassedThenBookParts;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
+import org.tapeline.journal.rebuild.Kept;
 
 /** What the service says, and what it listens to. */
 @Singleton
@@ -65,6 +66,39 @@ public class Wiring {
         .with("restock-shipped", 1, RestockEvent.RestockShipped.class)
         .with("restock-received", 1, RestockEvent.RestockReceived.class)
         .with("restock-cancelled", 1, RestockEvent.RestockCancelled.class);
+  }
+
+  @Produces
+  @Singleton
+  Kept kept() {
+    String cases = "what cases wait for and what is kept for them: decided there, under locks";
+    String requests = "requests on their way, with what they are for";
+    String plans = "plans as they were worked out, drafts among them";
+    String holds = "holds, and how far each of their helmets has come";
+    String batches = "batches, drafts among them, and what is packed";
+    String desk = "what is being taken in at the desk, and tags that were given out";
+    return Kept.besideTheJournal()
+        .table("refit_case", cases)
+        .table("case_need", cases)
+        .table("reservation", cases)
+        .table("restock", requests)
+        .table("restock_cause", requests)
+        .table("restock_taken", requests)
+        .table("plan", plans)
+        .table("plan_line", plans)
+        .table("plan_left", plans)
+        .table("planned_helmet", plans)
+        .table("hold", holds)
+        .table("hold_tag", holds)
+        .table("hold_helmet", holds)
+        .table("reconditioning_batch", batches)
+        .table("reconditioning_line", batches)
+        .table("reserved_tag", desk)
+        .table("receiving", desk)
+        .table("received_helmet", desk)
+        .table("helmet_import", "which row of a file became which helmet")
+        .table("damage_photo", "photos, which can be deleted")
+        .table("part_to_check", "parts to look at, and who has looked");
   }
 
   @Produces

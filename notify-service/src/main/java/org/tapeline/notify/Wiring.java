@@ -4,6 +4,7 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
+import org.tapeline.journal.rebuild.Kept;
 import org.tapeline.notify.cause.Fits;
 import org.tapeline.notify.cause.RefitCaseEvents;
 import org.tapeline.notify.cause.WhenPeopleChangeThenLookAgain;
@@ -47,6 +48,34 @@ public class Wiring {
         .with("opted-out", 1, OptedOut.class)
         .with("opted-in", 1, OptedIn.class)
         .with("wishes-set", 1, WishesSet.class);
+  }
+
+  @Produces
+  @Singleton
+  Kept kept() {
+    String covers = "what a notice covers and whom it is about: found out when it was raised";
+    String tries = "tries of sending, as they went";
+    String telling = "how far telling has come, and until when it waits";
+    String staff = "what staff were told, and when, so that it is told once";
+    return Kept.besideTheJournal()
+        .table("notice_cover", covers)
+        .table("notice_cause", covers)
+        .table("notice_player", covers)
+        .table("notice_text", "the words as they were sent, until they are deleted")
+        .table("notice_try", tries)
+        .table("text_message", tries)
+        .table("receipt_seen", tries)
+        .table("bounce", tries)
+        .table("refit_case", telling)
+        .table("fit", telling)
+        .table("recheck", telling)
+        .table("restock_told", staff)
+        .table("notice_escalation", staff)
+        .table("staff_matter", staff)
+        .table("staff_pace", staff)
+        .table("digest", staff)
+        .table("heard_event", "what was heard, until it is deleted")
+        .table("retention_run", "what was deleted");
   }
 
   @Produces

@@ -4,6 +4,7 @@ import jakarta.enterprise.inject.Produces;
 import jakarta.inject.Singleton;
 import org.tapeline.journal.EventTypes;
 import org.tapeline.journal.Subscription;
+import org.tapeline.journal.rebuild.Kept;
 import org.tapeline.sizing.chart.ChartPublished;
 import org.tapeline.sizing.fitting.WhenFitPassedThenKeepSize;
 import org.tapeline.sizing.mix.SizeMixForecast;
@@ -33,6 +34,15 @@ public class Wiring {
         .with("chart-published", 1, ChartPublished.class)
         .with("size-mix-forecast", 1, SizeMixForecast.class)
         .with("remeasure-due", 1, RemeasureDue.class);
+  }
+
+  @Produces
+  @Singleton
+  Kept kept() {
+    return Kept.besideTheJournal()
+        .table("model_offset", "what was learned, by the charts and heads of each moment")
+        .table("remeasure_asked", "for which head it was asked, so that it is asked once")
+        .table("chart_draft", "charts that nobody has published yet");
   }
 
   @Produces

@@ -11,11 +11,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A version of an event that was approved keeps what consumers and the journals rely on: the rule
@@ -36,7 +36,9 @@ class ApprovedEventsTest {
       if (Files.notExists(CURRENT.resolve(file))) {
         broken.add(file + " was removed");
       } else {
-        compare(file, read(APPROVED.resolve(file)), read(CURRENT.resolve(file)), broken);
+        broken.addAll(
+            SchemaChanges.breaking(
+                file, read(APPROVED.resolve(file)), read(CURRENT.resolve(file))));
       }
     }
     assertThat(broken).as("breaks a consumer or an old event: make a new version").isEmpty();
@@ -49,7 +51,7 @@ class ApprovedEventsTest {
   }
 
   @Test
-  @DisplayName("is told from one with a field removed, retyped, now absent or now demanded")
+  @DisplayName("is told from one with a field removed, retyped, narrowed, now absent or demanded")
   void noticed() throws IOException {
     JsonNode approved = read(APPROVED.resolve("notify/notice-sent.v1.json"));
     ObjectNode removed = approved.deepCopy();
@@ -63,46 +65,60 @@ class ApprovedEventsTest {
     ObjectNode widened = approved.deepCopy();
     ((ObjectNode) widened.get("properties")).putObject("new").put("type", "string");
     for (ObjectNode changed : List.of(removed, retyped, nowAbsent, demanded)) {
-      assertThat(faults(approved, changed)).isNotEmpty();
+      assertThat(faults(approved, changed)).hasSize(1);
     }
     assertThat(faults(approved, widened)).isEmpty();
   }
 
+  @ParameterizedTest(name = "{0} {1} becomes {2}: {3}")
+  @DisplayName("may be widened and not narrowed")
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          enum      | ["mail","text"] | ["mail"]                | no longer has the code text
+          enum      | ["mail","text"] | ["mail","text","voice"] |
+          enum      |                 | ["mail","text"]         | is now limited to codes
+          minimum   | 1               | 2                       | has a higher minimum
+          minimum   | 2               | 1                       |
+          maximum   |                 | 9                       | has a lower maximum
+          maxLength | 60              | 40                      | has a lower maxLength
+          maxLength | 60              |                         |
+          pattern   | "^a$"           | "^b$"                   | has another pattern
+          pattern   | "^a$"           |                         |
+          format    |                 | "uuid"                  | has another type
+          """)
+  void narrowed(String rule, String was, String is, String fault) throws IOException {
+    List<String> faults = faults(ruled(rule, was), ruled(rule, is));
+    assertThat(faults).hasSize(fault == null ? 0 : 1);
+    if (fault != null) {
+      assertThat(faults).first().asString().contains("event code " + fault);
+    }
+  }
+
+  private static JsonNode ruled(String rule, String value) throws IOException {
+    ObjectNode schema = JSON.createObjectNode().put("type", "object");
+    ObjectNode code = schema.putObject("properties").putObject("code").put("type", "string");
+    if (value != null) {
+      code.set(rule, JSON.readTree(value));
+    }
+    return schema;
+  }
+
+  @Test
+  @DisplayName("of which there is a newer version stays beside it, numbered without a gap")
+  void versions() throws IOException {
+    for (String file : schemas(CURRENT)) {
+      int version = Integer.parseInt(file.replaceAll(".*\\.v([0-9]+)\\.json", "$1"));
+      for (int older = 1; older < version; older++) {
+        String before = file.replaceAll("\\.v[0-9]+\\.json", ".v" + older + ".json");
+        assertThat(schemas(CURRENT)).as(file).contains(before);
+      }
+    }
+  }
+
   private static List<String> faults(JsonNode approved, JsonNode current) {
-    List<String> broken = new ArrayList<>();
-    compare("event", approved, current, broken);
-    return broken;
-  }
-
-  private static void compare(String at, JsonNode was, JsonNode is, List<String> broken) {
-    if (!was.path("type").equals(is.path("type"))
-        || !was.path("format").equals(is.path("format"))) {
-      broken.add(at + " has another type");
-    }
-    if (!names(was.path("required")).equals(names(is.path("required")))) {
-      broken.add(at + " requires other fields");
-    }
-    was.path("properties")
-        .properties()
-        .forEach(
-            field -> {
-              JsonNode now = is.path("properties").path(field.getKey());
-              String here = at + " " + field.getKey();
-              if (now.isMissingNode()) {
-                broken.add(here + " was removed");
-              } else {
-                compare(here, field.getValue(), now, broken);
-              }
-            });
-    if (was.has("items")) {
-      compare(at + " items", was.path("items"), is.path("items"), broken);
-    }
-  }
-
-  private static Set<String> names(JsonNode required) {
-    Set<String> names = new TreeSet<>();
-    required.forEach(name -> names.add(name.asText()));
-    return names;
+    return SchemaChanges.breaking("event", approved, current);
   }
 
   private static List<String> schemas(Path folder) throws IOException {

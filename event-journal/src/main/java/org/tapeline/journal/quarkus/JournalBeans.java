@@ -28,6 +28,7 @@ import org.tapeline.journal.kafka.Topics;
 import org.tapeline.journal.quarkus.log.CorrelatedLog;
 import org.tapeline.journal.quarkus.metrics.CountingWatch;
 import org.tapeline.journal.quarkus.trace.Traces;
+import org.tapeline.journal.rebuild.Rebuild;
 import org.tapeline.journal.relay.Heartbeat;
 import org.tapeline.journal.relay.Relay;
 import org.tapeline.journal.state.PostgresCurrentState;
@@ -77,7 +78,13 @@ class JournalBeans {
   @Produces
   @Singleton
   Journal journal(
-      Transactions transactions, EventTypes types, Clock clock, Relay relay, JournalWatch watch) {
+      JournalSettings settings,
+      Transactions transactions,
+      EventTypes types,
+      Clock clock,
+      Relay relay,
+      JournalWatch watch) {
+    settings.written.ifPresent(older -> older.forEach(types::writing));
     return new WatchedJournal(
         new PostgresJournal(transactions, types, clock, relay::wake), transactions, watch);
   }
@@ -140,6 +147,17 @@ class JournalBeans {
   @Singleton
   Backlogs backlogs(Transactions transactions) {
     return new Backlogs(transactions);
+  }
+
+  @Produces
+  @Singleton
+  Rebuild rebuild(JournalSettings settings, Transactions transactions, EventTypes types) {
+    KafkaClients kafka = settings.kafka();
+    return new Rebuild(
+        transactions,
+        settings.dedicatedConnections(),
+        types,
+        () -> kafka.consumer("tapeline-" + settings.service + "-rebuild"));
   }
 
   @Produces

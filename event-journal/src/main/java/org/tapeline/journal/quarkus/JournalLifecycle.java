@@ -57,7 +57,10 @@ class JournalLifecycle {
    * Waits a while for the broker, so that the service begins with all its parts; without it the
    * service starts all the same: people can enter what they did, and it is kept.
    */
-  void start(@Observes StartupEvent event) throws InterruptedException {
+  void start(@Observes StartupEvent event, Serving serving) throws InterruptedException {
+    if (!serving.here()) {
+      return;
+    }
     thread.start();
     if (!begun.await(settings.waitForBroker.toMillis(), TimeUnit.MILLISECONDS)) {
       LOG.log(Level.WARNING, "Starting without Kafka; nothing is sent or heard until it is there");
@@ -101,6 +104,9 @@ class JournalLifecycle {
   }
 
   void stop(@Observes ShutdownEvent event) {
+    if (thread.getState() == Thread.State.NEW) {
+      return;
+    }
     stopping.countDown();
     thread.interrupt();
     consumer.close();

@@ -3,7 +3,9 @@ package org.tapeline.journal.quarkus;
 import jakarta.inject.Singleton;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.postgresql.ds.PGSimpleDataSource;
@@ -44,6 +46,14 @@ class JournalSettings {
 
   @ConfigProperty(name = "quarkus.datasource.password")
   String password;
+
+  /** Events that are still written in an older version, such as {@code fitting.signed-off.v1}. */
+  @ConfigProperty(name = "tapeline.events.write")
+  Optional<List<String>> written;
+
+  /** Whether a rebuild only says what differs. */
+  @ConfigProperty(name = "tapeline.rebuild.compare-only", defaultValue = "false")
+  boolean compareOnly;
 
   private final Config config;
 

@@ -53,7 +53,7 @@ class StartWithoutBrokerTest {
     KafkaClients kafka = settings.kafka();
     FreshnessProbe freshness = freshness(kafka);
     service = service(settings, kafka, freshness);
-    service.start(null);
+    service.start(null, new Serving(Optional.empty()));
     on.append("s", 0, 1);
     assertThat(on.number("select count(*) from journal_unsent")).isEqualTo(1);
     assertThat(freshness.wasLevel()).isFalse();

@@ -8,6 +8,9 @@ import jakarta.persistence.Table;
 import java.time.Instant;
 import java.util.List;
 import java.util.UUID;
+import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
+import org.tapeline.fitting.fitday.FitDayEvent.FitDayCancelled;
+import org.tapeline.fitting.fitday.FitDayEvent.FitDayMoved;
 
 /** A fit day. */
 @Entity
@@ -33,21 +36,29 @@ public class FitDayRow extends PanacheEntityBase {
   /** Rises whenever the day is moved or cancelled: calendars keep the highest. */
   public int sequence;
 
-  static void announced(UUID fitDay, Opening opening) {
+  static void show(FitDayEvent event) {
+    switch (event) {
+      case FitDayAnnounced day -> announced(day.fitDay(), day.opening());
+      case FitDayMoved day -> moved(day.fitDay(), day.opening());
+      case FitDayCancelled day -> cancelled(day.fitDay());
+    }
+  }
+
+  private static void announced(UUID fitDay, Opening opening) {
     FitDayRow row = new FitDayRow();
     row.fitDay = fitDay;
     row.hold(opening);
     row.persistAndFlush();
   }
 
-  static void moved(UUID fitDay, Opening opening) {
+  private static void moved(UUID fitDay, Opening opening) {
     FitDayRow row = findById(fitDay);
     row.hold(opening);
     row.sequence++;
     row.persistAndFlush();
   }
 
-  static void cancelled(UUID fitDay) {
+  private static void cancelled(UUID fitDay) {
     FitDayRow row = findById(fitDay);
     row.cancelled = true;
     row.sequence++;

@@ -53,17 +53,17 @@ public class FitDays {
   private static void show(FitDayEvent event) {
     switch (event) {
       case FitDayAnnounced day -> {
-        FitDayRow.announced(day.fitDay(), day.opening());
+        FitDayRow.show(day);
         makeSlots(day.fitDay(), day.opening());
       }
       case FitDayMoved day -> {
         FitSlotRow.removeAll(day.fitDay());
-        FitDayRow.moved(day.fitDay(), day.opening());
+        FitDayRow.show(day);
         makeSlots(day.fitDay(), day.opening());
       }
       case FitDayCancelled day -> {
         FitSlotRow.bookedOn(day.fitDay()).forEach(FitSlotRow::free);
-        FitDayRow.cancelled(day.fitDay());
+        FitDayRow.show(day);
       }
     }
   }

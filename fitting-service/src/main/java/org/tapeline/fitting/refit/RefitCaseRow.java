@@ -11,6 +11,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.tapeline.fitting.refit.RefitEvent.RefitBooked;
+import org.tapeline.fitting.refit.RefitEvent.RefitClosed;
+import org.tapeline.fitting.refit.RefitEvent.RefitOpened;
+import org.tapeline.fitting.refit.RefitEvent.RefitUnbooked;
 
 /** A re-fit case as it stands. */
 @Entity
@@ -34,18 +38,33 @@ public class RefitCaseRow extends PanacheEntityBase {
   @Column(name = "opened_at")
   public Instant openedAt;
 
-  static void opened(RefitCommand.Open open) {
+  /** A booking stands in the slots. */
+  static void show(RefitEvent event) {
+    switch (event) {
+      case RefitOpened e -> opened(e);
+      case RefitBooked e -> {}
+      case RefitUnbooked e -> {}
+      case RefitClosed e -> {
+        RefitCaseRow row = findById(e.refitCase());
+        row.status = CLOSED;
+        row.persistAndFlush();
+      }
+    }
+  }
+
+  private static void opened(RefitOpened open) {
     RefitCaseRow row = new RefitCaseRow();
     row.refitCase = open.refitCase();
     row.player = open.player();
     row.field = open.field();
     row.team = open.team();
-    row.urgency = "do-not-wear";
+    row.urgency = open.urgency();
     row.why = open.why();
     row.tag = open.tag().orElse(null);
     row.status = OPEN;
     row.openedAt = open.at();
     row.persistAndFlush();
+    open.needs().forEach(need -> RefitNeedRow.keep(open.refitCase(), need));
   }
 
   boolean open() {

@@ -73,10 +73,7 @@ public class RefitCases {
             ask.tag(),
             ask.needs(),
             clock.instant());
-    if (handle(open.refitCase(), player.player, open, cause, "open-refit")) {
-      RefitCaseRow.opened(open);
-      open.needs().forEach(need -> RefitNeedRow.keep(open.refitCase(), need));
-    }
+    handle(open.refitCase(), player.player, open, cause, "open-refit");
   }
 
   /** Closes the player's open case, if there is one, and frees its slot. */
@@ -87,8 +84,6 @@ public class RefitCases {
               RefitCommand.Close close =
                   new RefitCommand.Close(row.refitCase, player, outcome, clock.instant());
               handle(row.refitCase, player, close, cause, "close-refit");
-              row.status = RefitCaseRow.CLOSED;
-              row.persistAndFlush();
               fitDays.free(row.refitCase);
             });
   }
@@ -117,6 +112,7 @@ public class RefitCases {
           history.size(),
           events.stream().map(e -> (Record) e).toList(),
           cause.step(cause.step() + "/" + step));
+      events.forEach(RefitCaseRow::show);
     }
     return !events.isEmpty();
   }

@@ -9,6 +9,9 @@ import java.util.UUID;
 public sealed interface FitSessionEvent {
   UUID session();
 
+  /** When it happened. */
+  Instant at();
+
   /** The size that was advised for a model. */
   record AdvisedSize(String model, String size) {}
 

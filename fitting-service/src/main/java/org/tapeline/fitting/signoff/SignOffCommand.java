@@ -2,6 +2,7 @@ package org.tapeline.fitting.signoff;
 
 import java.time.Instant;
 import java.util.UUID;
+import org.tapeline.fitting.signoff.SignOffEvent.Conditions;
 
 /** What is to happen to a player's sign-off. */
 public sealed interface SignOffCommand {
@@ -15,6 +16,9 @@ public sealed interface SignOffCommand {
       String size,
       String field,
       String fitter,
+      Conditions conditions,
+      String protocol,
+      int protocolVersion,
       Instant at)
       implements SignOffCommand {}
 

@@ -32,6 +32,9 @@ public final class SignOffDecider {
                   c.size(),
                   c.field(),
                   c.fitter(),
+                  c.conditions(),
+                  c.protocol(),
+                  c.protocolVersion(),
                   c.at()));
       case Withdraw c -> withdrawn(state.live(), c.why(), c.at());
       case WithdrawHelmet c ->

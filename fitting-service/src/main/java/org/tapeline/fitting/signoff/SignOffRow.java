@@ -9,7 +9,7 @@ import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
-import org.tapeline.fitting.session.FitSessionEvent.Conditions;
+import org.tapeline.fitting.signoff.SignOffEvent.Conditions;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffLapsed;
 import org.tapeline.fitting.signoff.SignOffEvent.SignOffWithdrawn;
 import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
@@ -62,18 +62,17 @@ public class SignOffRow extends PanacheEntityBase {
     fitter = e.fitter();
     why = null;
     at = e.at();
+    fittedUnder(e.conditions());
   }
 
   public boolean holds() {
     return state.equals(SignOff.SIGNED_OFF);
   }
 
-  /** The conditions stand in the fit session's event only. */
   void fittedUnder(Conditions conditions) {
     fitAirCelsius = conditions.airCelsius().orElse(null);
     fitAltitudeM = conditions.altitudeM().orElse(null);
     fitHair = conditions.hair().orElse(null);
-    persistAndFlush();
   }
 
   private void ended(String newState, String because, Instant when) {

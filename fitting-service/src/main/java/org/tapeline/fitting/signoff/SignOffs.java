@@ -7,6 +7,7 @@ import java.util.UUID;
 import org.tapeline.fitting.session.FitSessionEvent.FitPassed;
 import org.tapeline.fitting.signoff.SignOffCommand.SignOffPlayer;
 import org.tapeline.fitting.signoff.SignOffCommand.WithdrawHelmet;
+import org.tapeline.fitting.signoff.SignOffEvent.Conditions;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.RecordedEvent;
@@ -35,9 +36,23 @@ public class SignOffs {
     handle(
         p.player(),
         new SignOffPlayer(
-            p.player(), p.session(), p.tag(), p.model(), p.size(), p.field(), p.fitter(), p.at()),
+            p.player(),
+            p.session(),
+            p.tag(),
+            p.model(),
+            p.size(),
+            p.field(),
+            p.fitter(),
+            conditions(p),
+            p.protocol(),
+            p.protocolVersion(),
+            p.at()),
         cause);
-    SignOffRow.<SignOffRow>findById(p.player()).fittedUnder(p.conditions());
+  }
+
+  static Conditions conditions(FitPassed p) {
+    return new Conditions(
+        p.conditions().airCelsius(), p.conditions().altitudeM(), p.conditions().hair());
   }
 
   /**

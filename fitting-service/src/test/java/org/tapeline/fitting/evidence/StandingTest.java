@@ -24,7 +24,17 @@ class StandingTest {
 
   private static SignedOff signedOff(UUID session, String tag, Instant at) {
     return new SignedOff(
-        PLAYER, session, tag, "model-a", "youth-medium", "NORTH", "fitter.north", at);
+        PLAYER,
+        session,
+        tag,
+        "model-a",
+        "youth-medium",
+        "NORTH",
+        "fitter.north",
+        SignOffEvent.Conditions.NOT_NOTED,
+        "youth-football",
+        2,
+        at);
   }
 
   private static PastSignOff first(SignOffEvent... history) {

@@ -29,12 +29,32 @@ class SignOffDeciderTest {
 
   private static SignedOff signedOff(UUID session, String tag) {
     return new SignedOff(
-        PLAYER, session, tag, "model-a", "youth-medium", "NORTH", "fitter.north", AT);
+        PLAYER,
+        session,
+        tag,
+        "model-a",
+        "youth-medium",
+        "NORTH",
+        "fitter.north",
+        SignOffEvent.Conditions.NOT_NOTED,
+        "youth-football",
+        2,
+        AT);
   }
 
   private static SignOffPlayer signOff(UUID session, String tag) {
     return new SignOffPlayer(
-        PLAYER, session, tag, "model-a", "youth-medium", "NORTH", "fitter.north", AT);
+        PLAYER,
+        session,
+        tag,
+        "model-a",
+        "youth-medium",
+        "NORTH",
+        "fitter.north",
+        SignOffEvent.Conditions.NOT_NOTED,
+        "youth-football",
+        2,
+        AT);
   }
 
   private static SignOff given(SignOffEvent... events) {

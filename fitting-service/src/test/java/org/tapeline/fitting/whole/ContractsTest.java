@@ -47,7 +47,7 @@ class ContractsTest {
   @Test
   @DisplayName("name exactly what fitting says, with examples that fit")
   void produced() {
-    assertThat(contracts.typesOf("fitting.events")).isEqualTo(types.names());
+    assertThat(contracts.typesOf("fitting.events")).isEqualTo(types.namesOf(Record.class));
     types.names().forEach(t -> contracts.validateProduced(t, contracts.exampleOf(t)));
   }
 

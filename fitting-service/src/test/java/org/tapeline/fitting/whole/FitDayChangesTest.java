@@ -87,7 +87,7 @@ class FitDayChangesTest {
         .stream()
         .map(Message::type)
         .filter(type -> type.contains("booked"))
-        .map(type -> type.replaceAll("org.tapeline.fitting.|.v1", ""))
+        .map(type -> type.replaceAll("org.tapeline.fitting.|.v[0-9]+", ""))
         .toList();
   }
 

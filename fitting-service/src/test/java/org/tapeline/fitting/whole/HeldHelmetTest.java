@@ -142,7 +142,7 @@ class HeldHelmetTest {
             2,
             Duration.ofSeconds(2),
             m ->
-                m.type().equals("org.tapeline.fitting." + event + ".v1")
+                m.type().matches("org.tapeline.fitting." + event + ".v[0-9]+")
                     && m.key().equals(person.player().toString()))
         .stream()
         .map(m -> m.data().get("why").asText())

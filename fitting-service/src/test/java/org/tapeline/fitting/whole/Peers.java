@@ -80,7 +80,7 @@ final class Peers implements AutoCloseable {
             1,
             Fitter.PATIENCE,
             m ->
-                m.type().equals("org.tapeline.fitting." + event + ".v1")
+                m.type().matches("org.tapeline.fitting." + event + ".v[0-9]+")
                     && m.key().equals(player.toString()));
     assertThat(found).as(event).isNotEmpty();
     found.forEach(m -> CONTRACTS.validateProduced(m.type(), m.data()));

@@ -87,7 +87,7 @@ class RecheckTest {
         Integer.MAX_VALUE,
         Duration.ofSeconds(2),
         m ->
-            m.type().equals("org.tapeline.fitting." + event + ".v1")
+            m.type().matches("org.tapeline.fitting." + event + ".v[0-9]+")
                 && m.key().equals(person.player().toString()));
   }
 

@@ -12,7 +12,9 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import org.tapeline.fitting.signoff.SignOffEvent.Conditions;
 import org.tapeline.fitting.signoff.SignOffEvent.SignedOff;
+import org.tapeline.fitting.signoff.SignedOffVersions;
 import org.tapeline.journal.Append;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.EventTypes;
@@ -115,7 +117,7 @@ final class WornHelmets {
 
   private void signOff() throws Exception {
     JdbcTransactions transactions = new JdbcTransactions(stack.database("fitting"));
-    EventTypes types = EventTypes.of("fitting").with("signed-off", 1, SignedOff.class);
+    EventTypes types = SignedOffVersions.declareOn(EventTypes.of("fitting"));
     PostgresJournal journal = new PostgresJournal(transactions, types, Clock.systemUTC(), () -> {});
     List<SignedOff> all = new ArrayList<>();
     try (Connection c = stack.database("fitting").getConnection();
@@ -130,6 +132,9 @@ final class WornHelmets {
                 row.getString("size"),
                 row.getString("field"),
                 "fitter.bench",
+                Conditions.NOT_NOTED,
+                "youth-football",
+                2,
                 Instant.now()));
       }
     }

@@ -24,18 +24,21 @@ public class HelmetDesk {
   private final HelmetWatches watches;
   private final HelmetHolds holds;
   private final HelmetDates dates;
+  private final HelmetTable table;
 
   HelmetDesk(
       Journal journal,
       Database database,
       HelmetWatches watches,
       HelmetHolds holds,
-      HelmetDates dates) {
+      HelmetDates dates,
+      HelmetTable table) {
     this.journal = journal;
     this.database = database;
     this.watches = watches;
     this.holds = holds;
     this.dates = dates;
+    this.table = table;
   }
 
   /** A helmet with how many events it has had. */
@@ -156,8 +159,7 @@ public class HelmetDesk {
     Helmet state = loaded.helmet();
     for (HelmetEvent event : events) {
       state = Helmet.evolve(state, event);
-      show(event, state);
-      countMarks(event);
+      table.show(event, state);
     }
     holds.held(
         events.stream()
@@ -166,60 +168,6 @@ public class HelmetDesk {
             .toList());
     for (HelmetEvent event : events) {
       tell(event, state, cause);
-    }
-  }
-
-  private void show(HelmetEvent event, Helmet state) {
-    if (event instanceof HelmetEvent.HelmetOrdered e) {
-      database.change(
-          "insert into helmet (tag, model, size, lot, expected_on, place, state)"
-              + " values (?, ?, ?, '', ?, ?, 'ordered')",
-          e.tag(),
-          e.model(),
-          e.size(),
-          e.expectedOn().orElse(null),
-          e.place());
-    } else if (event instanceof HelmetEvent.HelmetReceived e) {
-      database.change(
-          """
-          insert into helmet
-              (tag, model, size, lot, manufactured_on, certified_until, place, state)
-            values (?, ?, ?, ?, ?, ?, ?, 'available')
-            on conflict (tag) do update
-            set model = excluded.model, size = excluded.size, lot = excluded.lot,
-                manufactured_on = excluded.manufactured_on,
-                certified_until = excluded.certified_until, place = excluded.place,
-                state = excluded.state, expected_on = null
-          """,
-          e.tag(),
-          e.model(),
-          e.size(),
-          e.lot(),
-          e.manufacturedOn(),
-          e.certifiedUntil().orElse(null),
-          e.place());
-    } else if (state.state() != Helmet.State.UNKNOWN) {
-      database.change(
-          """
-          update helmet set state = ?, place = ?, holder = ?, certified_until = ?, on_hold = ?,
-                 reserved_for = case when ? = 'available' then reserved_for end where tag = ?
-          """,
-          state.says(),
-          state.place(),
-          state.holder().orElse(null),
-          state.certifiedUntil().orElse(null),
-          !state.holds().isEmpty(),
-          state.says(),
-          state.tag());
-    }
-  }
-
-  /** Reports of marks on the surface since it was last reconditioned: the search weighs them. */
-  private void countMarks(HelmetEvent event) {
-    if (event instanceof HelmetEvent.DamageReported e && e.severity().equals("cosmetic")) {
-      database.change("update helmet set marks = marks + 1 where tag = ?", e.tag());
-    } else if (event instanceof HelmetEvent.HelmetCameBack e) {
-      database.change("update helmet set marks = 0 where tag = ?", e.tag());
     }
   }
 

@@ -39,6 +39,27 @@ public class HelmetFits {
         .on(of + "sign-off-lapsed.v1", Ended.class, (d, e) -> ended(Kind.LAPSED, d, e));
   }
 
+  /** What is read of fitting's {@code fit-passed}. */
+  record Passed(UUID player, String field, String tag, Instant at) {}
+
+  /** The copies alone, with those that listeners of their own tell. */
+  void declareAllOn(Subscription copies) {
+    declareOn(copies.events("fitting.events"));
+    SignedOff.declareOn(copies, this::keep);
+    copies.on("org.tapeline.fitting.fit-passed.v1", Passed.class, this::passed);
+  }
+
+  private void passed(Passed d, ReceivedEvent event) {
+    Optional<String> field = Optional.of(d.field());
+    keep(d.tag(), new HelmetFit(Kind.PASSED, d.player(), field, "", d.at()), event);
+  }
+
+  void keep(SignedOff d, ReceivedEvent event) {
+    Optional<String> field = Optional.of(d.field());
+    HelmetFit fit = new HelmetFit(Kind.SIGNED_OFF, d.player(), field, d.checkedBy(), d.at());
+    keep(d.tag(), fit, event);
+  }
+
   private void tried(Tried d, ReceivedEvent event) {
     keep(d.tag(), new HelmetFit(Kind.TRIED, d.player(), Optional.empty(), "", d.at()), event);
   }

@@ -65,11 +65,16 @@ public final class TimeLine {
           case TRIED -> "Tried on";
           case PASSED -> "Fit passed" + where;
           case FAILED -> "Fit failed" + where + because(fit.why());
-          case SIGNED_OFF -> "Signed off" + where;
+          case SIGNED_OFF -> "Signed off" + where + by(fit.why());
           case WITHDRAWN -> "Sign-off withdrawn" + because(fit.why());
           case LAPSED -> "Sign-off lapsed" + because(fit.why());
         };
     return Told.of("Fit", what, Optional.of(fit.player()));
+  }
+
+  /** The protocol with its version, where it was stated. */
+  private static String by(String protocol) {
+    return protocol.isEmpty() ? "" : " by the fit protocol " + protocol;
   }
 
   /** The codes in words. */

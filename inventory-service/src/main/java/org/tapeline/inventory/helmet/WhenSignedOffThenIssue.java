@@ -1,12 +1,8 @@
 package org.tapeline.inventory.helmet;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.Instant;
 import java.time.LocalDate;
-import java.util.Optional;
-import java.util.UUID;
 import org.tapeline.inventory.helmet.HelmetCommand.Issue;
-import org.tapeline.inventory.helmet.HelmetFit.Kind;
 import org.tapeline.inventory.place.Places;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.ReceivedEvent;
@@ -25,18 +21,14 @@ public class WhenSignedOffThenIssue {
     this.fits = fits;
   }
 
-  /** What is read of fitting's {@code signed-off}. */
-  record SignedOff(UUID player, UUID session, String tag, String field, Instant at) {}
-
   public void declareOn(Subscription subscription) {
-    subscription.on("org.tapeline.fitting.signed-off.v1", SignedOff.class, this::signedOff);
+    SignedOff.declareOn(subscription, this::signedOff);
   }
 
   private void signedOff(SignedOff d, ReceivedEvent event) {
     LocalDate day = LocalDate.ofInstant(d.at(), places.zone(d.field()));
     Issue issue = new Issue(d.player(), d.field(), d.session(), day, d.at());
     desk.issue(d.tag(), issue, Cause.of(event, "issue"));
-    Optional<String> field = Optional.of(d.field());
-    fits.keep(d.tag(), new HelmetFit(Kind.SIGNED_OFF, d.player(), field, "", d.at()), event);
+    fits.keep(d, event);
   }
 }

@@ -9,6 +9,7 @@ import java.lang.System.Logger.Level;
 import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import org.tapeline.journal.quarkus.Serving;
 
 /**
  * Brings holds into the helmets' records, batch by batch, until nothing is left. Where it stands is
@@ -28,8 +29,10 @@ public class HoldRunner {
     this.batches = batches;
   }
 
-  void begin(@Observes StartupEvent event) {
-    start();
+  void begin(@Observes StartupEvent event, Serving serving) {
+    if (serving.here()) {
+      start();
+    }
   }
 
   void end(@Observes ShutdownEvent event) {

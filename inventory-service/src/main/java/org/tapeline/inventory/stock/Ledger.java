@@ -65,6 +65,11 @@ public class Ledger {
   /** Books it; the id follows from the cause, so that the same step makes the same one. */
   UUID book(Move move, Because because, Cause cause, String place, Instant now) {
     UUID id = DerivedId.from(cause.id(), cause.step() + "/" + place);
+    book(id, move, because, cause, now);
+    return id;
+  }
+
+  void book(UUID id, Move move, Because because, Cause cause, Instant now) {
     database.change(
         "insert into ledger_move (id, why, reason, done_by, at) values (?, ?, ?, ?, ?)",
         id,
@@ -84,7 +89,6 @@ public class Ledger {
         Move.placeOf(entry.account()).ifPresent(lower -> watch.lowered(lower, entry.item(), cause));
       }
     }
-    return id;
   }
 
   /** Keeps what was counted as the newest count of it. */

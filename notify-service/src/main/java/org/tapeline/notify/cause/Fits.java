@@ -47,7 +47,9 @@ public class Fits {
     String fitting = "org.tapeline.fitting.";
     return subscription
         .on(fitting + "recheck-due.v1", RecheckDue.class, this::on)
-        .on(fitting + "signed-off.v1", SignedOff.class, this::on)
+        .on(fitting + "signed-off.v3", SignedOff.class, this::on)
+        .upcast(fitting + "signed-off.v1", v1 -> v1)
+        .upcast(fitting + "signed-off.v2", v2 -> v2)
         .on(
             fitting + "sign-off-withdrawn.v1",
             SignOffWithdrawn.class,

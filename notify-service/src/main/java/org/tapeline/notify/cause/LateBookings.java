@@ -8,6 +8,7 @@ import jakarta.enterprise.event.Observes;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.jboss.logging.Logger;
+import org.tapeline.journal.quarkus.Serving;
 
 /**
  * Looks twice a second for what waited long enough, for its date or for others: a "do not wear" is
@@ -34,8 +35,10 @@ public class LateBookings {
     this.fits = fits;
   }
 
-  void start(@Observes @Priority(LAST) StartupEvent event) {
-    Thread.ofPlatform().name("late-bookings").daemon().start(this::run);
+  void start(@Observes @Priority(LAST) StartupEvent event, Serving serving) {
+    if (serving.here()) {
+      Thread.ofPlatform().name("late-bookings").daemon().start(this::run);
+    }
   }
 
   void stop(@Observes ShutdownEvent event) {

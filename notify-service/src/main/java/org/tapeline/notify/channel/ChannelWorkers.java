@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jboss.logging.Logger;
+import org.tapeline.journal.quarkus.Serving;
 import org.tapeline.journal.watch.JournalWatch;
 import org.tapeline.notify.notice.DueBell;
 
@@ -61,7 +62,10 @@ public class ChannelWorkers {
     this.clock = clock;
   }
 
-  void start(@Observes @Priority(LAST) StartupEvent event) {
+  void start(@Observes @Priority(LAST) StartupEvent event, Serving serving) {
+    if (!serving.here()) {
+      return;
+    }
     channels.stream().filter(Channel::on).forEach(this::start);
   }
 

@@ -47,6 +47,14 @@ public class HelpCallRow extends PanacheEntityBase {
         == 1;
   }
 
+  static void answered(HelpAnswered answered) {
+    HelpCallRow row = findById(answered.help());
+    row.version++;
+    row.answeredAt = answered.at();
+    row.answeredBy = answered.by();
+    row.persist();
+  }
+
   static Optional<HelpCallRow> locked(UUID help) {
     return findByIdOptional(help, LockModeType.PESSIMISTIC_WRITE);
   }

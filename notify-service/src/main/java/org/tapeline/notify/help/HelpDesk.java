@@ -121,14 +121,9 @@ public class HelpDesk {
     Instant now = clock.instant();
     UUID guardian = UUID.fromString(row.recipient);
     Cause cause = Cause.command(commandId);
-    journal.append(
-        stream(row.help, guardian),
-        row.version,
-        List.of(new HelpAnswered(row.help, guardian, by, now)),
-        cause);
-    row.version++;
-    row.answeredAt = now;
-    row.answeredBy = by;
+    HelpAnswered answered = new HelpAnswered(row.help, guardian, by, now);
+    journal.append(stream(row.help, guardian), row.version, List.of(answered), cause);
+    HelpCallRow.answered(answered);
     notices.decide(
         row.notice,
         new NoticeCommand.Reach(ReachedBy.TELEPHONE, by, now),

@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.tapeline.journal.RecordedEvent;
 
 /** The newest state of a notice's stream, and when it is to be tried next. */
 @Entity
@@ -102,6 +103,26 @@ public class NoticeRow extends PanacheEntityBase {
   @CollectionTable(name = "notice_player", joinColumns = @JoinColumn(name = "notice"))
   @Column(name = "player")
   public Set<UUID> players = new HashSet<>();
+
+  /** As its first event tells; by which channel it goes is found out next. */
+  static NoticeRow of(NoticeRaised raised, RecordedEvent event) {
+    NoticeRow row = new NoticeRow();
+    row.notice = raised.notice();
+    row.about = raised.notice();
+    row.kind = raised.kind();
+    row.recipient = raised.recipient();
+    row.urgency = raised.urgency();
+    row.template = raised.template();
+    row.templateVersion = raised.templateVersion();
+    row.language = raised.language();
+    row.refitCase = raised.refitCase();
+    row.correlationId = event.correlationId();
+    row.raisedAt = raised.at();
+    row.channel = "mail";
+    row.channelSince = raised.at();
+    row.nextTryAt = raised.at();
+    return row;
+  }
 
   /** The row, locked until the transaction ends; {@code null} when there is none. */
   public static NoticeRow locked(UUID notice) {

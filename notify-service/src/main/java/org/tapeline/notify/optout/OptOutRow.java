@@ -18,4 +18,25 @@ public class OptOutRow extends PanacheEntityBase {
 
   /** False when it was turned on again. */
   public boolean off = true;
+
+  static void show(OptedOut event) {
+    OptOutRow row = findById(event.recipient().toString());
+    if (row == null) {
+      row = new OptOutRow();
+      row.recipient = event.recipient().toString();
+    }
+    row.version++;
+    row.notice = event.notice();
+    row.at = event.at();
+    row.off = true;
+    row.persist();
+  }
+
+  static void show(OptedIn event) {
+    OptOutRow row = findById(event.recipient().toString());
+    row.version++;
+    row.at = event.at();
+    row.off = false;
+    row.persist();
+  }
 }

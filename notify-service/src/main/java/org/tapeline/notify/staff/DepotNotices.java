@@ -64,7 +64,7 @@ public class DepotNotices {
     copies.requested(copy(requested));
   }
 
-  private static RestockOpen copy(RestockRequested requested) {
+  static RestockOpen copy(RestockRequested requested) {
     RestockOpen open = new RestockOpen();
     open.request = requested.request();
     open.place = requested.place();

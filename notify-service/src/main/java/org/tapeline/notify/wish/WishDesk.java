@@ -77,29 +77,17 @@ public class WishDesk implements Wishes {
     Instant now = clock.instant();
     StreamName stream = StreamName.of("wishes", guardian, guardian);
     long before = journal.version(stream);
-    WishRow row = WishRow.findById(guardian.toString());
-    if (row == null) {
-      row = new WishRow();
-      row.recipient = guardian.toString();
-    }
-    row.version = before + 1;
-    row.channels = String.join(" ", wish.channels());
-    row.quietFrom = wish.quiet().map(Wish.Quiet::from).orElse(null);
-    row.quietTo = wish.quiet().map(Wish.Quiet::to).orElse(null);
-    row.zone = wish.zone().map(ZoneId::getId).orElse(null);
-    row.setBy = by;
-    row.at = now;
-    row.persist();
     WishesSet event =
         new WishesSet(
             guardian,
             wish.channels(),
             wish.quiet().map(q -> q.from().toString()).orElse(null),
             wish.quiet().map(q -> q.to().toString()).orElse(null),
-            row.zone,
+            wish.zone().map(ZoneId::getId).orElse(null),
             by,
             now);
     journal.append(stream, before, List.of(event), Cause.command(commandId));
+    WishRow.show(event, before + 1);
     notices.tryNow(guardian.toString());
   }
 

@@ -32,6 +32,22 @@ public class WishRow extends PanacheEntityBase {
 
   public Instant at;
 
+  static void show(WishesSet event, long version) {
+    WishRow row = findById(event.recipient().toString());
+    if (row == null) {
+      row = new WishRow();
+      row.recipient = event.recipient().toString();
+    }
+    row.version = version;
+    row.channels = String.join(" ", event.channels());
+    row.quietFrom = event.quietFrom() == null ? null : LocalTime.parse(event.quietFrom());
+    row.quietTo = event.quietTo() == null ? null : LocalTime.parse(event.quietTo());
+    row.zone = event.zone();
+    row.setBy = event.by();
+    row.at = event.at();
+    row.persist();
+  }
+
   Wish view() {
     return new Wish(
         channels.isEmpty() ? List.of() : List.of(channels.split(" ")),

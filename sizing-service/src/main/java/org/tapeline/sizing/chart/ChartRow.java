@@ -14,4 +14,19 @@ public class ChartRow extends PanacheEntityBase {
 
   /** In which the chart was written; {@code null} when that is not known. */
   public String unit;
+
+  /** The row, made when the model had no chart before. */
+  static ChartRow of(String model) {
+    ChartRow row = findById(model);
+    if (row == null) {
+      row = new ChartRow();
+      row.model = model;
+    }
+    return row;
+  }
+
+  void version(int newest) {
+    version = newest;
+    persist();
+  }
 }

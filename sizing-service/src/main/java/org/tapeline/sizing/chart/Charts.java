@@ -52,14 +52,9 @@ public class Charts {
     }
     journal.append(
         stream(model), version - 1L, List.of(ChartPublished.of(chart)), cause.step(model));
-    ChartRow row = ChartRow.findById(model);
-    if (row == null) {
-      row = new ChartRow();
-      row.model = model;
-    }
-    row.version = version;
+    ChartRow row = ChartRow.of(model);
     row.unit = unit.code();
-    row.persist();
+    row.version(version);
     return true;
   }
 

@@ -21,6 +21,21 @@ public class PassedSize extends PanacheEntityBase {
   public String size;
   public Instant at;
 
+  /** The newest wins: sessions of a player are streams of their own. */
+  static void show(FitPassed passed) {
+    PassedSize row = findById(passed.player());
+    if (row == null) {
+      row = new PassedSize();
+      row.player = passed.player();
+    } else if (row.at.isAfter(passed.at())) {
+      return;
+    }
+    row.model = passed.model();
+    row.size = passed.size();
+    row.at = passed.at();
+    row.persist();
+  }
+
   public static Map<UUID, PassedSize> of(Collection<UUID> players) {
     return PassedSize.<PassedSize>stream("player in ?1", players)
         .collect(Collectors.toMap(passed -> passed.player, passed -> passed));

@@ -39,6 +39,8 @@ public class WhenFitPassedThenKeepSize {
             "org.tapeline.fitting.session-resumed.v1",
             "org.tapeline.fitting.pass-taken-back.v1",
             "org.tapeline.fitting.signed-off.v1",
+            "org.tapeline.fitting.signed-off.v2",
+            "org.tapeline.fitting.signed-off.v3",
             "org.tapeline.fitting.sign-off-withdrawn.v1",
             "org.tapeline.fitting.sign-off-lapsed.v1",
             "org.tapeline.fitting.recheck-due.v1",
@@ -55,20 +57,9 @@ public class WhenFitPassedThenKeepSize {
             "org.tapeline.fitting.fit-day-cancelled.v1");
   }
 
-  /** The newest wins: sessions of a player are streams of their own. */
   private void keep(FitPassed passed, ReceivedEvent event) {
     learn(passed, Cause.of(event, "offset"));
-    PassedSize row = PassedSize.findById(passed.player());
-    if (row == null) {
-      row = new PassedSize();
-      row.player = passed.player();
-    } else if (row.at.isAfter(passed.at())) {
-      return;
-    }
-    row.model = passed.model();
-    row.size = passed.size();
-    row.at = passed.at();
-    row.persist();
+    PassedSize.show(passed);
   }
 
   /** What passed says how the chart has to be read, when the head was measured before. */

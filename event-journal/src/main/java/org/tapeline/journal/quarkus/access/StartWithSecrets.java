@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.eclipse.microprofile.config.Config;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.tapeline.journal.quarkus.Serving;
 
 /**
  * A service that runs in earnest does not start without its keys and passwords: links that die with
@@ -40,8 +41,8 @@ public class StartWithSecrets {
     this.provided = provided;
   }
 
-  void look(@Observes @Priority(1) StartupEvent start) {
-    if (LaunchMode.current() != LaunchMode.NORMAL) {
+  void look(@Observes @Priority(1) StartupEvent start, Serving serving) {
+    if (LaunchMode.current() != LaunchMode.NORMAL || !serving.here()) {
       return;
     }
     List<String> names = new ArrayList<>(own);

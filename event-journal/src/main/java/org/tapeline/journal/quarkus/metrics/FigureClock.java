@@ -25,6 +25,7 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.tapeline.journal.Transactions;
+import org.tapeline.journal.quarkus.Serving;
 
 /**
  * Counts the figures in a thread of its own, so that neither a scrape waits for the database nor
@@ -58,8 +59,10 @@ class FigureClock {
     return MultiGauge.builder(figure.name()).description(figure.description()).register(registry);
   }
 
-  void start(@Observes StartupEvent event) {
-    thread.scheduleWithFixedDelay(this::count, 0, every.toMillis(), TimeUnit.MILLISECONDS);
+  void start(@Observes StartupEvent event, Serving serving) {
+    if (serving.here()) {
+      thread.scheduleWithFixedDelay(this::count, 0, every.toMillis(), TimeUnit.MILLISECONDS);
+    }
   }
 
   private void count() {

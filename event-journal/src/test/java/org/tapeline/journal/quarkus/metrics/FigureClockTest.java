@@ -8,11 +8,13 @@ import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tapeline.journal.JournalFixture;
+import org.tapeline.journal.quarkus.Serving;
 
 @Tag("servers")
 @DisplayName("A figure")
@@ -37,7 +39,7 @@ class FigureClockTest {
   void follows() {
     on.execute("create table hat (state text)");
     on.execute("insert into hat values ('worn'), ('worn'), ('lost')");
-    clock.start(null);
+    clock.start(null, new Serving(Optional.empty()));
     shows("worn", 2);
     shows("lost", 1);
     on.execute("insert into hat values ('worn')");
