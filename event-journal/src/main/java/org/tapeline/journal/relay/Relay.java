@@ -8,6 +8,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
@@ -168,8 +169,7 @@ public final class Relay implements AutoCloseable {
     if (batch.isEmpty()) {
       return 0;
     }
-    List<Future<RecordMetadata>> sends =
-        batch.stream().map(entry -> producer.send(entry.record())).toList();
+    List<Future<RecordMetadata>> sends = send(batch, producer);
     producer.flush();
     int arrived = 0;
     try {
@@ -189,6 +189,23 @@ public final class Relay implements AutoCloseable {
       }
     }
     return batch.size();
+  }
+
+  /**
+   * As many as are not refused at once: with a broker that comes back at that very moment, the next
+   * record would be taken and overtake the refused one.
+   */
+  private static List<Future<RecordMetadata>> send(
+      List<Unsent.Entry> batch, Producer<String, byte[]> producer) {
+    List<Future<RecordMetadata>> sends = new ArrayList<>();
+    for (Unsent.Entry entry : batch) {
+      Future<RecordMetadata> sent = producer.send(entry.record());
+      sends.add(sent);
+      if (sent.state() == Future.State.FAILED) {
+        break;
+      }
+    }
+    return sends;
   }
 
   private boolean ring(Duration wait) {
