@@ -1,5 +1,6 @@
 package org.tapeline.journal.quarkus.http;
 
+import io.quarkus.security.AuthenticationCompletionException;
 import io.quarkus.security.AuthenticationException;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
@@ -27,7 +28,10 @@ public class FailedSignIns {
   }
 
   private static void failed(RoutingContext context) {
-    if (!(context.failure() instanceof AuthenticationException) || context.response().ended()) {
+    // Who typed a wrong password into the form is on the way back to the form.
+    if (!(context.failure() instanceof AuthenticationException)
+        || context.failure() instanceof AuthenticationCompletionException
+        || context.response().ended()) {
       context.next();
       return;
     }
