@@ -18,7 +18,14 @@ import java.util.regex.Pattern;
  */
 final class PersonalWords {
   private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{M}'’]*");
-  private static final Pattern EMAIL = Pattern.compile("[\\w.%+-]+@[\\w-]+(?:\\.[\\w-]+)+");
+
+  /**
+   * From where an address can begin, and with no more before the {@code @} than RFC 5321 allows: a
+   * long text without one is gone through once.
+   */
+  private static final Pattern EMAIL =
+      Pattern.compile("(?<![\\w.%+-])[\\w.%+-]{1,64}+@[\\w-]+(?:\\.[\\w-]+)+");
+
   private static final Pattern DAY = Pattern.compile("\\b\\d{4}-\\d{2}-\\d{2}");
   private static final Pattern PHONE = Pattern.compile("\\+?\\(?\\d[\\d ()./-]{7,20}\\d");
 
