@@ -1,6 +1,5 @@
 package org.tapeline.journal.quarkus.http;
 
-import io.quarkus.security.AuthenticationCompletionException;
 import io.quarkus.security.AuthenticationException;
 import io.vertx.ext.web.Router;
 import io.vertx.ext.web.RoutingContext;
@@ -30,7 +29,7 @@ public class FailedSignIns {
   private static void failed(RoutingContext context) {
     // Who typed a wrong password into the form is on the way back to the form.
     if (!(context.failure() instanceof AuthenticationException)
-        || context.failure() instanceof AuthenticationCompletionException
+        || context.response().headers().contains(HttpHeaders.LOCATION)
         || context.response().ended()) {
       context.next();
       return;
