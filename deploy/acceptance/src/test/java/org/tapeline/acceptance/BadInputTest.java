@@ -16,9 +16,9 @@ import org.tapeline.proof.fuzz.FuzzOptions;
 @Order(Integer.MAX_VALUE)
 class BadInputTest {
   private static final int SEED = 1;
-  private static final int SECONDS = 25;
+  private static final int SECONDS = 20;
   private static final double SHARE_OF_RECORDS = 0.2;
-  private static final int PAGES = 150;
+  private static final int PAGES = 120;
 
   @Test
   @DisplayName("Whatever is sent to whichever endpoint or topic, it is refused in words or done")
