@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.ReceivedEvent;
-import org.tapeline.notify.contact.Meeting;
 
 /** The newest word on a player's sign-off, and until when news of it waits. */
 @Entity
@@ -40,15 +39,11 @@ public class FitRow extends PanacheEntityBase {
         getEntityManager()
             .createNativeQuery(
                 """
-                insert into fit (player) select ?2 from
-                """
-                    + Meeting.OF_PLAYER_2
-                    + """
-
-                    on conflict (player) do update set player = excluded.player returning *
-                    """,
+                insert into fit (player) values (?1)
+                on conflict (player) do update set player = excluded.player returning *
+                """,
                 FitRow.class)
-            .setParameter(2, player)
+            .setParameter(1, player)
             .getSingleResult();
   }
 

@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.tapeline.journal.ReceivedEvent;
-import org.tapeline.notify.contact.Meeting;
 import org.tapeline.notify.notice.Urgency;
 
 /** A re-fit case as it is kept; every event fills its own part, whatever came first. */
@@ -80,13 +79,9 @@ public class RefitCaseRow extends PanacheEntityBase {
         getEntityManager()
             .createNativeQuery(
                 """
-                insert into refit_case (refit_case, player) select ?1, ?2 from
-                """
-                    + Meeting.OF_PLAYER_2
-                    + """
-
-                    on conflict (refit_case) do update set player = excluded.player returning *
-                    """,
+                insert into refit_case (refit_case, player) values (?1, ?2)
+                on conflict (refit_case) do update set player = excluded.player returning *
+                """,
                 RefitCaseRow.class)
             .setParameter(1, refitCase)
             .setParameter(2, player)

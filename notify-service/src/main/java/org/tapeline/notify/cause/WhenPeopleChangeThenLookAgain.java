@@ -7,7 +7,6 @@ import org.tapeline.journal.Subscription;
 import org.tapeline.notify.channel.Bounces;
 import org.tapeline.notify.contact.Contacts;
 import org.tapeline.notify.contact.GuardianDetails;
-import org.tapeline.notify.contact.Meeting;
 import org.tapeline.notify.contact.PlayerDetails;
 import org.tapeline.notify.retention.Erasure;
 
@@ -53,7 +52,6 @@ public class WhenPeopleChangeThenLookAgain {
   }
 
   private void lookAgain(Set<UUID> players) {
-    Meeting.of(players);
     cases.lookAgain(players);
     fits.lookAgain(players);
   }
