@@ -57,7 +57,15 @@ class BadRequestsTest {
   }
 
   @ParameterizedTest(name = "{0}")
-  @ValueSource(strings = {"{\"readings\":[", "", "[]", "{\"readings\":7}", "\u00e4"})
+  @ValueSource(
+      strings = {
+        "{\"readings\":[",
+        "",
+        "[]",
+        "{\"readings\":7}",
+        "{\"readings\":[null]}",
+        "\u00e4"
+      })
   @DisplayName("a body that is not JSON, or other JSON")
   void bodies(String body) {
     isProblem(

@@ -1,5 +1,7 @@
 package org.tapeline.journal.quarkus.http;
 
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JsonDeserializer;
@@ -32,6 +34,8 @@ public class RequestJson implements ObjectMapperCustomizer {
     meant.addDeserializer(
         Instant.class, new Meant<>(Instant.class, InstantDeserializer.INSTANT, MeantDay::checked));
     mapper.registerModule(meant);
+    // No list of ours has gaps, and no code expects one.
+    mapper.setDefaultSetterInfo(JsonSetter.Value.forContentNulls(Nulls.FAIL));
   }
 
   /** After the modules that read days at all. */
