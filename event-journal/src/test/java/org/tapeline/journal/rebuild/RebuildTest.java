@@ -180,6 +180,35 @@ class RebuildTest {
   }
 
   @Test
+  @DisplayName("passes over a state that could not be applied, once a later one was")
+  void overtakenState() {
+    counts("thing", 3);
+    on.relay().start();
+    on.consumer(newestOnly(Subscription.named("test").latest(on.topic))).start();
+    await().atMost(SOON).until(() -> on.number("select count(*) from heard where number = 3") == 1);
+    assertThat(on.number("select count(*) from inbox_parked")).isEqualTo(1);
+    ReadModel model =
+        ReadModel.of("heard", ReadTable.of("heard"))
+            .fromPeers(copies -> newestOnly(copies.latest(on.topic)));
+    TableResult result = rebuild.run(List.of(model), false, SILENT).getFirst();
+    assertThat(result.rows()).isEqualTo(1);
+    assertThat(result.differing()).as(result.toString()).isZero();
+  }
+
+  private Subscription newestOnly(Subscription to) {
+    return to.on(
+        JournalFixture.COUNTED,
+        Counted.class,
+        (counted, event) -> {
+          if (counted.number() == 2) {
+            throw new IllegalArgumentException("cannot be counted");
+          }
+          tally.forget(counted);
+          tally.keep(counted, event);
+        });
+  }
+
+  @Test
   @DisplayName("is refused while another one runs")
   void twoAtOnce() {
     counts("early", 1);

@@ -66,6 +66,17 @@ final class Tally {
         });
   }
 
+  void forget(Counted counted) {
+    transactions.required(
+        connection -> {
+          try (PreparedStatement delete =
+              connection.prepareStatement("delete from heard where thing = ?")) {
+            delete.setString(1, counted.thing());
+            return delete.executeUpdate();
+          }
+        });
+  }
+
   /** As a service does it: the event and the table in one transaction. */
   RecordedEvent count(JournalFixture on, String thing, long before) {
     UUID id = UuidV7.next();
