@@ -69,6 +69,7 @@ public class Wiring {
         .table("refit_case", telling)
         .table("fit", telling)
         .table("recheck", telling)
+        .table("people_change", telling)
         .table("restock_told", staff)
         .table("notice_escalation", staff)
         .table("staff_matter", staff)

@@ -11,8 +11,9 @@ import org.jboss.logging.Logger;
 import org.tapeline.journal.quarkus.Serving;
 
 /**
- * Looks twice a second for what waited long enough, for its date or for others: a "do not wear" is
- * never held back longer. A thread of its own, since the scheduler's finest step is a second.
+ * Looks twice a second for what waited long enough, for its date or for others, and for whose
+ * people changed: a "do not wear" is never held back longer. A thread of its own, since the
+ * scheduler's finest step is a second.
  */
 @ApplicationScoped
 public class LateBookings {
@@ -28,11 +29,13 @@ public class LateBookings {
 
   private final RefitCases cases;
   private final Fits fits;
+  private final SecondLook second;
   private final CountDownLatch stopping = new CountDownLatch(1);
 
-  LateBookings(RefitCases cases, Fits fits) {
+  LateBookings(RefitCases cases, Fits fits, SecondLook second) {
     this.cases = cases;
     this.fits = fits;
+    this.second = second;
   }
 
   void start(@Observes @Priority(LAST) StartupEvent event, Serving serving) {
@@ -53,6 +56,10 @@ public class LateBookings {
         }
         while (fits.lookAtWaiting(AT_ONCE) == AT_ONCE) {
           LOG.debug("More fits are waiting");
+        }
+        second.noteWhoIsAtWork();
+        while (second.look(AT_ONCE)) {
+          LOG.debug("People of more players changed");
         }
       } catch (RuntimeException e) {
         LOG.warnf("Waiting cases could not be looked at, trying again: %s", e);

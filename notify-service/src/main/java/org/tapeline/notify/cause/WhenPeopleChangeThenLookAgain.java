@@ -19,14 +19,21 @@ public class WhenPeopleChangeThenLookAgain {
   private final Contacts contacts;
   private final RefitCases cases;
   private final Fits fits;
+  private final SecondLook second;
   private final Erasure erasure;
   private final Bounces bounces;
 
   WhenPeopleChangeThenLookAgain(
-      Contacts contacts, RefitCases cases, Fits fits, Erasure erasure, Bounces bounces) {
+      Contacts contacts,
+      RefitCases cases,
+      Fits fits,
+      SecondLook second,
+      Erasure erasure,
+      Bounces bounces) {
     this.contacts = contacts;
     this.cases = cases;
     this.fits = fits;
+    this.second = second;
     this.erasure = erasure;
     this.bounces = bounces;
   }
@@ -54,6 +61,7 @@ public class WhenPeopleChangeThenLookAgain {
   private void lookAgain(Set<UUID> players) {
     cases.lookAgain(players);
     fits.lookAgain(players);
+    second.willBeAt(players);
   }
 
   private void erasePlayer(String key) {
