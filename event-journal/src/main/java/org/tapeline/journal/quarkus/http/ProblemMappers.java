@@ -124,7 +124,8 @@ public class ProblemMappers {
             "Something went wrong here",
             "Try again. If it goes on, tell the equipment manager this number: " + id,
             List.of()),
-        uri);
+        uri,
+        id);
   }
 
   private static Response challenge(ChallengeData challenge) {
@@ -142,10 +143,14 @@ public class ProblemMappers {
   }
 
   private static Response answer(Problem problem, UriInfo uri) {
+    return answer(problem, uri, UuidV7.next());
+  }
+
+  private static Response answer(Problem problem, UriInfo uri, UUID correlationId) {
     if (isApi(uri)) {
       return Response.status(problem.status())
           .type("application/problem+json")
-          .entity(ProblemBody.of(problem, uri.getRequestUri().getPath(), UuidV7.next()))
+          .entity(ProblemBody.of(problem, uri.getRequestUri().getPath(), correlationId))
           .build();
     }
     return Response.status(problem.status())
