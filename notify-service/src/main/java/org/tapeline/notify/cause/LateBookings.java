@@ -58,7 +58,7 @@ public class LateBookings {
           LOG.debug("More fits are waiting");
         }
         second.noteWhoIsAtWork();
-        while (second.look(AT_ONCE)) {
+        while (second.look()) {
           LOG.debug("People of more players changed");
         }
       } catch (RuntimeException e) {

@@ -59,9 +59,9 @@ public class WhenPeopleChangeThenLookAgain {
   }
 
   private void lookAgain(Set<UUID> players) {
+    second.willBeAt(players);
     cases.lookAgain(players);
     fits.lookAgain(players);
-    second.willBeAt(players);
   }
 
   private void erasePlayer(String key) {
