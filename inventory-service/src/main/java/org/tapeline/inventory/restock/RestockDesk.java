@@ -101,7 +101,7 @@ public class RestockDesk {
 
   /** With what its cases and the shelf need of it now. */
   Restock resaid(Restock open, int forStock, Instant expected, Cause cause) {
-    int several = store.causes(open.request()).size() + forStock;
+    int several = store.countCauses(open.request()) + forStock;
     int quantity = open.tag().isPresent() ? 1 : several;
     Restock now = open.changed(quantity, forStock, State.REQUESTED, expected);
     store.save(now, clock.instant());
@@ -183,7 +183,7 @@ public class RestockDesk {
     for (Restock open : store.requestedFor(waits.refitCase(), waits.needKey())) {
       Cause step = cause.step("forget-" + waits.refitCase() + "-" + waits.needKey());
       store.removeCause(open.request(), waits);
-      if (store.causes(open.request()).isEmpty() && open.forStock() == 0) {
+      if (store.countCauses(open.request()) == 0 && open.forStock() == 0) {
         drop(open, why, step);
       } else {
         resaid(open, open.forStock(), open.expectedAt(), step);

@@ -12,7 +12,12 @@ public sealed interface RestockEvent {
 
   String place();
 
-  /** It is wanted, or more of it than before; {@code forStock} pieces are for no case. */
+  /**
+   * It is wanted, or more of it than before.
+   *
+   * @param forStock pieces that are for no case
+   * @param causes cases that wait for it, at most 50 of them
+   */
   record RestockRequested(
       UUID request,
       String kind,

@@ -3,9 +3,7 @@ package org.tapeline.inventory.restock;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Clock;
 import java.util.List;
-import java.util.UUID;
 import org.tapeline.inventory.restock.RestockEvent.RestockRequested;
-import org.tapeline.inventory.restock.RestockWatch.Waits;
 import org.tapeline.journal.Cause;
 import org.tapeline.journal.Journal;
 import org.tapeline.journal.StreamName;
@@ -13,6 +11,9 @@ import org.tapeline.journal.StreamName;
 /** Says what happens to requests; always in the caller's transaction. */
 @ApplicationScoped
 public class RestockJournal {
+  /** After a hold thousands wait for one size: each is one event more, which must not grow. */
+  private static final int CASES_NAMED = 50;
+
   private final RestockStore store;
   private final Journal journal;
   private final Clock clock;
@@ -24,8 +25,6 @@ public class RestockJournal {
   }
 
   void requested(Restock r, Cause cause) {
-    List<UUID> causes =
-        store.causes(r.request()).stream().map(Waits::refitCase).distinct().toList();
     append(
         r,
         new RestockRequested(
@@ -39,7 +38,7 @@ public class RestockJournal {
             r.tag(),
             r.quantity(),
             r.forStock(),
-            causes,
+            store.someCases(r.request(), CASES_NAMED),
             r.expectedAt(),
             clock.instant()),
         cause);

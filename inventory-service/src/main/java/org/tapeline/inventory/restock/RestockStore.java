@@ -113,6 +113,23 @@ public class RestockStore {
         request);
   }
 
+  int countCauses(UUID request) {
+    return database
+        .first(
+            "select count(*) from restock_cause where request = ?", row -> row.getInt(1), request)
+        .orElse(0);
+  }
+
+  /** Cases that wait for it, some of them when they are many. */
+  List<UUID> someCases(UUID request, int atMost) {
+    return database.list(
+        "select distinct refit_case from restock_cause where request = ?"
+            + " order by refit_case limit ?",
+        row -> row.getObject(1, UUID.class),
+        request,
+        atMost);
+  }
+
   /** Whether the cause is new. */
   boolean addCause(UUID request, Waits cause) {
     return database.change(

@@ -1,5 +1,12 @@
 package org.tapeline.notify.whole;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -8,6 +15,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -22,7 +30,7 @@ import org.tapeline.testkit.Counts;
 /**
  * Times notices on a running stack without other data: first a steady stream of causes, then many
  * "do not wear" at once. The causes are published as fitting would; every case has two, its opening
- * and its booking, and leads to one mail.
+ * and its booking, and leads to one mail. What the cases need is on the shelf.
  *
  * <p>Arguments: the gateway's port, causes a second, for how many seconds, how many notices at
  * once.
@@ -31,6 +39,7 @@ final class NoticeBench {
   private static final Duration PATIENCE = Duration.ofMinutes(30);
   private static final int CHUNK = 1_000;
   private static final int FIELDS = 14;
+  private static final int PARTS = 9_000;
   private static final int TICKS = 10;
   private static final String SATURDAY = "2035-09-15T15:00:00Z";
 
@@ -46,8 +55,10 @@ final class NoticeBench {
   private final PGSimpleDataSource database = new PGSimpleDataSource();
   private final Counts counts = new Counts(database);
   private final Peers peers;
+  private final int gateway;
 
   private NoticeBench(int gateway) {
+    this.gateway = gateway;
     database.setUrl("jdbc:postgresql://127.0.0.1:" + (gateway + 7000) + "/notify");
     database.setUser("tapeline");
     database.setPassword("tapeline");
@@ -67,33 +78,35 @@ final class NoticeBench {
     bench.peers.close();
   }
 
-  private void places() {
-    List<Event> places = new ArrayList<>();
+  /** With all that the cases need: a part that lacks would be a cause of mails to the depot. */
+  private void places() throws IOException, InterruptedException {
+    StringBuilder places = new StringBuilder("code,name,kind,altitude_m,time_zone\n");
+    StringBuilder parts = new StringBuilder("place,item,model,quantity\n");
     for (int i = 0; i < FIELDS; i++) {
-      Map<String, Object> place =
-          Map.of(
-              "place",
-              field(i),
-              "name",
-              "Field " + i,
-              "kind",
-              "field",
-              "altitudeM",
-              1500,
-              "zone",
-              "America/Denver",
-              "travel",
-              List.of());
-      places.add(
-          Event.of(
-              "inventory.events",
-              "org.tapeline.inventory.place-listed.v1",
-              "place-" + field(i),
-              1,
-              field(i),
-              place));
+      places.append("%s,Field %d,field,1500,America/Denver%n".formatted(field(i), i));
+      parts.append("%s,jaw-pad-15mm,model-a,%d%n".formatted(field(i), PARTS));
     }
-    peers.sendAll(places);
+    importCsv("places", places.toString());
+    importCsv("parts", parts.toString());
+  }
+
+  private void importCsv(String what, String csv) throws IOException, InterruptedException {
+    String login = "manager:larkfield";
+    HttpRequest request =
+        HttpRequest.newBuilder(
+                URI.create("http://127.0.0.1:" + gateway + "/inventory/api/import/" + what))
+            .header(
+                "Authorization",
+                "Basic " + Base64.getEncoder().encodeToString(login.getBytes(UTF_8)))
+            .header("Idempotency-Key", UUID.randomUUID().toString())
+            .header("Content-Type", "text/csv")
+            .POST(HttpRequest.BodyPublishers.ofString(csv))
+            .build();
+    HttpResponse<String> answer =
+        HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
+    if (answer.statusCode() / 100 != 2) {
+      throw new IOException(what + ": " + answer.statusCode() + " " + answer.body());
+    }
   }
 
   private static String field(int i) {
