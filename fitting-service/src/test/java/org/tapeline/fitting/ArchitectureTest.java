@@ -5,6 +5,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.tapeline.testkit.Cores.coreOf;
 import static org.tapeline.testkit.Cores.haveNoComponentLike;
+import static org.tapeline.testkit.Cores.readNoRowsAsStream;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -132,6 +133,8 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule roomsDoNotGoRoundInCircles =
       slices().matching("org.tapeline.fitting.(*)..").should().beFreeOfCycles();
+
+  @ArchTest static final ArchRule rowsAreReadAtOnce = readNoRowsAsStream();
 
   @ArchTest
   static final ArchRule roomsAreNamedAfterFeatures =

@@ -4,6 +4,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.tapeline.testkit.Cores.coreOf;
 import static org.tapeline.testkit.Cores.haveNoComponentLike;
+import static org.tapeline.testkit.Cores.readNoRowsAsStream;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -126,6 +127,8 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage(
               "org.tapeline.fitting..", "org.tapeline.sizing..", "org.tapeline.notify..");
+
+  @ArchTest static final ArchRule rowsAreReadAtOnce = readNoRowsAsStream();
 
   @ArchTest
   static final ArchRule roomsAreNamedAfterFeatures =

@@ -6,6 +6,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.tapeline.testkit.Cores.areNamed;
 import static org.tapeline.testkit.Cores.haveNoComponentLike;
+import static org.tapeline.testkit.Cores.readNoRowsAsStream;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -110,4 +111,6 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage(
               "org.tapeline.sizing..", "org.tapeline.fitting..", "org.tapeline.inventory..");
+
+  @ArchTest static final ArchRule rowsAreReadAtOnce = readNoRowsAsStream();
 }

@@ -1,19 +1,30 @@
 package org.tapeline.testkit;
 
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What the services' architecture tests ask of the classes that hold the rules of the trade. */
 public final class Cores {
+  private static final Set<String> ROW_STREAMS = Set.of("stream", "streamAll", "getResultStream");
+  private static final Set<String> ROW_SOURCES =
+      Set.of(
+          "io.quarkus.hibernate.orm.panache.PanacheEntityBase",
+          "io.quarkus.hibernate.orm.panache.PanacheQuery",
+          "jakarta.persistence.Query");
+
   private Cores() {}
 
   /**
@@ -33,9 +44,22 @@ public final class Cores {
         .onlyDependOnClassesThat(areNamed(allowed));
   }
 
+  /**
+   * A stream of rows that nobody closes keeps its connection until the request ends, beside the one
+   * that the request's transaction takes: some clients at once, and all wait for each other.
+   */
+  public static ArchRule readNoRowsAsStream() {
+    return noClasses().should().callMethodWhere(describe("it streams rows", Cores::streamsRows));
+  }
+
+  private static boolean streamsRows(JavaMethodCall call) {
+    return ROW_STREAMS.contains(call.getName())
+        && ROW_SOURCES.stream().anyMatch(call.getTargetOwner()::isAssignableTo);
+  }
+
   /** By the type itself or, for an array, by that of its elements; primitives are always fine. */
   public static DescribedPredicate<JavaClass> areNamed(String pattern) {
-    return DescribedPredicate.describe(
+    return describe(
         "are named " + pattern,
         type -> {
           JavaClass element = type.getBaseComponentType();

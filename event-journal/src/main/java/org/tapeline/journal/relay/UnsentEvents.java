@@ -17,15 +17,18 @@ import org.apache.kafka.common.header.internals.RecordHeaders;
  * The journal's unsent rows. Their order is that of the positions among the rows that are visible
  * now: version 2 of a stream gets its position after version 1 was committed, so it can neither be
  * seen without version 1 nor stand before it. A row that commits late is simply sent late; nothing
- * is passed over, since what is due is a list of rows and not a cursor.
+ * is passed over, since what is due is a list of rows and not a cursor. Each row is looked up by
+ * its position: joined in any other way, all of the journal would be walked through for every
+ * batch.
  */
 final class UnsentEvents implements Unsent {
   private static final String NEXT =
       """
       select position, event_id, stream, version, type, record_key, recorded_at,
              correlation_id, causation_id, data, hash
-      from journal_unsent join journal using (position)
-      order by position limit ?
+      from (select position as due from journal_unsent order by position limit ?) unsent
+      cross join lateral (select * from journal where position = due limit 1) event
+      order by position
       """;
 
   private final String topic;

@@ -140,6 +140,7 @@ public class NoticeRow extends PanacheEntityBase {
     return NoticeRow.<NoticeRow>find(
             "select distinct n from NoticeRow n left join fetch n.players where n.notice in ?1",
             notices)
+        .list()
         .stream()
         .collect(Collectors.toMap(n -> n.notice, Function.identity()));
   }

@@ -114,6 +114,7 @@ public class NoticeViews {
             "(" + String.join(") and (", conditions) + ")" + " order by raisedAt desc, notice desc",
             parameters)
         .page(0, MOST)
+        .list()
         .stream()
         .map(Line::of)
         .toList();

@@ -124,7 +124,8 @@ class ParentView {
         .setParameter("raisedAt", row.raisedAt)
         .setParameter("notice", row.notice)
         .setMaxResults(1)
-        .getResultStream()
+        .getResultList()
+        .stream()
         .findFirst();
   }
 

@@ -113,6 +113,7 @@ class Previews {
   List<Raised> newest(String template) {
     return NoticeRow.<NoticeRow>find("template = ?1 order by raisedAt desc", template)
         .page(0, MOST)
+        .list()
         .stream()
         .map(row -> new Raised(row.notice, row.raisedAt, row.language, row.state))
         .toList();

@@ -77,6 +77,7 @@ class ContactViews {
             """,
             like)
         .page(0, MOST)
+        .list()
         .stream()
         .map(this::line)
         .toList();

@@ -37,7 +37,7 @@ public class PassedSize extends PanacheEntityBase {
   }
 
   public static Map<UUID, PassedSize> of(Collection<UUID> players) {
-    return PassedSize.<PassedSize>stream("player in ?1", players)
+    return PassedSize.<PassedSize>list("player in ?1", players).stream()
         .collect(Collectors.toMap(passed -> passed.player, passed -> passed));
   }
 

@@ -23,13 +23,13 @@ public class Offsets {
 
   /** The offsets that advice uses, whole mm, of the models that have one other than 0. */
   public Map<String, OffsetPosterior> inForce() {
-    return OffsetRow.<OffsetRow>stream("appliedMm <> 0")
+    return OffsetRow.<OffsetRow>list("appliedMm <> 0").stream()
         .collect(Collectors.toMap(row -> row.model, OffsetRow::posterior));
   }
 
   /** All that was learned, by model. */
   public Map<String, OffsetPosterior> learned() {
-    return OffsetRow.<OffsetRow>streamAll()
+    return OffsetRow.<OffsetRow>listAll().stream()
         .collect(Collectors.toMap(row -> row.model, OffsetRow::posterior));
   }
 

@@ -58,7 +58,7 @@ public class AdviceRow extends PanacheEntityBase {
   }
 
   static Map<UUID, List<AdviceRow>> of(Collection<UUID> players) {
-    return AdviceRow.<AdviceRow>stream("player in ?1 order by model", players)
+    return AdviceRow.<AdviceRow>list("player in ?1 order by model", players).stream()
         .collect(Collectors.groupingBy(row -> row.player));
   }
 

@@ -94,7 +94,7 @@ public class Advising {
   }
 
   private static Map<UUID, List<ModelAdvice>> adviceBefore() {
-    return AdviceRow.<AdviceRow>stream("order by model")
+    return AdviceRow.<AdviceRow>list("order by model").stream()
         .collect(
             Collectors.groupingBy(
                 row -> row.player, Collectors.mapping(AdviceRow::asAdvice, Collectors.toList())));

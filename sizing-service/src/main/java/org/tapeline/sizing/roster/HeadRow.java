@@ -97,7 +97,8 @@ public class HeadRow extends PanacheEntityBase {
   }
 
   static Map<UUID, HeadRow> newestOf(Collection<UUID> players) {
-    return HeadRow.<HeadRow>stream("from HeadRow h where h.player in ?1 and " + IS_NEWEST, players)
+    return HeadRow.<HeadRow>list("from HeadRow h where h.player in ?1 and " + IS_NEWEST, players)
+        .stream()
         .collect(Collectors.toMap(head -> head.player, head -> head));
   }
 }

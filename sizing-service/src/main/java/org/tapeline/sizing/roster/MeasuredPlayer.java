@@ -26,7 +26,7 @@ public record MeasuredPlayer(
   public static List<MeasuredPlayer> all() {
     Map<UUID, HeadRow> heads =
         HeadRow.newestOfAll().stream().collect(Collectors.toMap(head -> head.player, head -> head));
-    return PlayerRow.<PlayerRow>stream("order by team, familyName, givenName, number")
+    return PlayerRow.<PlayerRow>list("order by team, familyName, givenName, number").stream()
         .filter(row -> heads.containsKey(row.player))
         .map(row -> of(row, heads.get(row.player)))
         .toList();

@@ -70,6 +70,7 @@ public class PlayerRow extends PanacheEntityBase {
   static List<String> teams(PlayerSearch search) {
     return find("select distinct team from PlayerRow where " + search.where(), search.with())
         .project(String.class)
+        .list()
         .stream()
         .sorted()
         .toList();
