@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.tapeline.journal.Cause;
+import org.tapeline.journal.OutOfReach;
 import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
 import org.tapeline.journal.Subscription.Mode;

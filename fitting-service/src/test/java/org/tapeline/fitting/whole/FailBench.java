@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -51,7 +52,7 @@ final class FailBench {
   private final List<String> players;
   private final AtomicInteger nextTag = new AtomicInteger();
   private final AtomicInteger nextPlayer = new AtomicInteger();
-  private final AtomicLong refused = new AtomicLong();
+  private final Map<String, Integer> refused = new ConcurrentHashMap<>();
 
   private FailBench(BenchStack stack) throws SQLException {
     this.stack = stack;
@@ -124,6 +125,8 @@ final class FailBench {
   }
 
   private void closedLoop() throws Exception {
+    perSecond(this::reading); // until all is loaded and compiled
+    perSecond(this::reading);
     double before = perSecond(this::reading);
     double rows = perSecond(rawRow());
     double after = perSecond(this::reading);
@@ -215,7 +218,8 @@ final class FailBench {
             UUID.fromString(answer.headers().firstValue("Correlation-Id").orElseThrow()), asked);
       }
     } catch (IOException e) {
-      refused.incrementAndGet();
+      refused.merge(
+          String.valueOf(e.getMessage()).replaceAll("^\\S+: (\\d{3}).*", "$1"), 1, Integer::sum);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
@@ -237,7 +241,7 @@ final class FailBench {
     }
     System.out.printf(
         "%d commands a second (kept up: %.0f): answered in %.2f s (p50), %.2f s (p99); from failing"
-            + " to the family's mail %.2f s (p50), %.2f s (p99); %d mails, %d refused%n",
+            + " to the family's mail %.2f s (p50), %.2f s (p99); %d mails; refused: %s%n",
         pace,
         kept,
         at(answers, 0.5),
@@ -245,7 +249,8 @@ final class FailBench {
         at(seconds, 0.5),
         at(seconds, 0.99),
         seconds.size(),
-        refused.getAndSet(0));
+        refused.isEmpty() ? "none" : new TreeMap<>(refused));
+    refused.clear();
   }
 
   private static double at(List<Double> values, double share) {

@@ -1,9 +1,14 @@
 package org.tapeline.sizing.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.notNullValue;
 
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.sql.Connection;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
@@ -12,6 +17,7 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.sql.DataSource;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -26,6 +32,8 @@ class ManyAtOnceTest {
   private static final int STATIONS = 120;
 
   private static final int TIMES = 3;
+
+  @Inject DataSource database;
 
   @Test
   @DisplayName("are all served, each time")
@@ -42,6 +50,37 @@ class ManyAtOnceTest {
     for (Future<List<Integer>> station : stations) {
       assertThat(station.get(1, TimeUnit.MINUTES)).containsOnly(200);
     }
+  }
+
+  @Test
+  @DisplayName("are told to send it again where the database cannot be reached")
+  void nothingFree() throws SQLException {
+    String player = Association.enrolledAt("NORTH");
+    List<Connection> taken = new ArrayList<>();
+    try {
+      takeAll(taken);
+      Association.measure("manager", player, "531 mm", "532 mm")
+          .statusCode(503)
+          .contentType("application/problem+json")
+          .header("Retry-After", notNullValue())
+          .body("detail", containsString("send it again"));
+    } finally {
+      for (Connection connection : taken) {
+        connection.close();
+      }
+    }
+    Association.measure("manager", player, "531 mm", "532 mm").statusCode(200);
+  }
+
+  private void takeAll(List<Connection> taken) {
+    try {
+      while (taken.size() < STATIONS) {
+        taken.add(database.getConnection());
+      }
+    } catch (SQLException none) {
+      return;
+    }
+    throw new IllegalStateException("The pool is larger than this test thinks");
   }
 
   private static List<Integer> measured(String player) {

@@ -21,12 +21,24 @@ import java.util.UUID;
 import org.jboss.logging.Logger;
 import org.jboss.resteasy.reactive.server.ServerExceptionMapper;
 import org.tapeline.journal.CommandReused;
+import org.tapeline.journal.OutOfReach;
 import org.tapeline.journal.StreamConflict;
 import org.tapeline.journal.UuidV7;
 
 /** Turns whatever goes wrong into a problem: JSON under {@code /api}, a plain page elsewhere. */
 public class ProblemMappers {
   private static final Logger LOG = Logger.getLogger(ProblemMappers.class);
+  private static final int RETRY_SECONDS = 5;
+
+  /** The connection may have broken while it was being stored. */
+  private static final Problem AWAY =
+      new Problem(
+          503,
+          "busy",
+          "Not reachable just now",
+          "Whether the last entry was stored is not known: send it again in a moment. With the same"
+              + " command id it is not done twice.",
+          List.of());
 
   @CheckedTemplate(basePath = "problem")
   static class Templates {
@@ -114,6 +126,10 @@ public class ProblemMappers {
     Optional<Problem> bad = UnreadableRequest.of(e).or(() -> UnstorableValue.of(e));
     if (bad.isPresent()) {
       return answer(bad.get(), uri);
+    }
+    if (OutOfReach.is(e)) {
+      LOG.warnf("The database is out of reach: %s", e);
+      return Response.fromResponse(answer(AWAY, uri)).header("Retry-After", RETRY_SECONDS).build();
     }
     UUID id = UuidV7.next();
     LOG.errorf(e, "Failed, correlation id %s", id);

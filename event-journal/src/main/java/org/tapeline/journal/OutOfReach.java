@@ -1,13 +1,13 @@
-package org.tapeline.journal.inbox;
+package org.tapeline.journal;
 
 import java.sql.SQLException;
 import java.util.regex.Pattern;
 
 /**
- * Tells a database that cannot work just now from a record that cannot be applied. Only the second
- * says something about the record.
+ * Tells a database that cannot work just now from a record, or a command, that cannot be applied.
+ * Only the second says something about the record.
  */
-final class OutOfReach {
+public final class OutOfReach {
   /**
    * Classes of PostgreSQL's error codes (its manual, appendix A): the connection broke, resources
    * are missing such as room on the disk, the server is being stopped or started, the system
@@ -21,7 +21,7 @@ final class OutOfReach {
   private OutOfReach() {}
 
   /** Whether the database was away, whatever the failure is wrapped in. */
-  static boolean is(Throwable why) {
+  public static boolean is(Throwable why) {
     for (Throwable t = why; t != null; t = t.getCause()) {
       if (t instanceof SQLException sql && away(sql)) {
         return true;
