@@ -28,7 +28,10 @@ public final class Target {
   private static final ObjectMapper JSON = new ObjectMapper();
 
   private final URI address;
-  private final HttpClient http = HttpClient.newHttpClient();
+
+  /** Without an offer of HTTP/2: on the way up to it, frames were read wrongly now and then. */
+  private final HttpClient http =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
 
   public Target(URI address) {
     this.address = address;
