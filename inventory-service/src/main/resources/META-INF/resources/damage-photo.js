@@ -2,6 +2,7 @@
 // cannot be done here is left to the service, which takes the photo as it is.
 (() => {
   const MOST = 20 * 1024 * 1024;
+  const PATIENCE_MILLIS = 5000;
 
   const shrunk = async (file, longest) => {
     const picture = await createImageBitmap(file);
@@ -17,9 +18,11 @@
   document.querySelectorAll('input[type=file][data-shrink]').forEach((input) => {
     const form = input.form;
     let working = Promise.resolve();
+    let waiting = false;
     input.addEventListener('change', () => {
       const [file] = input.files;
       if (!file) return;
+      form.setAttribute('aria-busy', 'true');
       working = shrunk(file, Number(input.dataset.shrink)).then((small) => {
         const files = new DataTransfer();
         files.items.add(small);
@@ -35,13 +38,24 @@
           told.textContent = 'The photo is larger than 20 MB and was left out. You can send without it.';
           input.after(told);
         }
+        form.removeAttribute('aria-busy');
       });
     });
+    // The report matters more than a small photo: it waits for that a little, and never for ever.
     form.addEventListener('submit', (event) => {
-      if (form.dataset.ready || !input.files.length) return;
+      if (!form.hasAttribute('aria-busy')) return;
       event.preventDefault();
+      if (waiting) return;
+      waiting = true;
       const button = event.submitter;
-      working.then(() => { form.dataset.ready = 'yes'; form.requestSubmit(button); });
+      const enough = new Promise((done) => { setTimeout(done, PATIENCE_MILLIS); });
+      Promise.race([working, enough]).then(() => {
+        const [asItIs] = input.files;
+        if (asItIs && asItIs.size > MOST) input.value = '';
+        form.removeAttribute('aria-busy');
+        // Not within the event that was stopped: there the browser would pass over it.
+        setTimeout(() => form.requestSubmit(button));
+      });
     });
   });
 })();

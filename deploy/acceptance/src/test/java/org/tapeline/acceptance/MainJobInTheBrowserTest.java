@@ -137,6 +137,7 @@ class MainJobInTheBrowserTest {
     choose("Shell");
     choose("Cracked or broken");
     fitter.getByLabel("Photo").setInputFiles(SnapShot.of("damage.jpg", 3000, 2000));
+    assertThat(fitter.locator("form[aria-busy]")).hasCount(0); // the photo has been made smaller
     button(fitter, "Report damage").click();
     assertThat(fitter.locator("main")).containsText("out of use from now on");
     assertThat(fitter.locator("img.photo")).isVisible();
