@@ -37,6 +37,7 @@ const show = async (fresh) => {
   } catch (problem) {
     made = { node: el('div', {}, el('h1', {}, 'This cannot be shown'), alarm(problem.message)), refreshes: true };
   }
+  if (!fresh && !mayRefresh()) return;
   main.className = made.kind ?? '';
   main.replaceChildren(made.node);
   refreshes = made.refreshes ?? false;
@@ -55,13 +56,16 @@ const inTurn = (fresh) => {
 
 const entering = () => main.contains(document.activeElement) && document.activeElement.matches('input, select');
 
+/** What stands on the screen is shown anew; never under the hands of somebody who types into it. */
+const mayRefresh = () => refreshes && !entering();
+
 window.addEventListener('hashchange', () => {
   shown = location.hash;
   inTurn(true);
 });
 listen((what) => {
   if (what === 'entered') send();
-  else if (refreshes && !entering()) inTurn(false);
+  else if (mayRefresh()) inTurn(false);
 });
 
 const start = async () => {

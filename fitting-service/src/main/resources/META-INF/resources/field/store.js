@@ -1,6 +1,7 @@
 // All that the phone keeps, in one database: what it took along (held), the sessions, and what was
 // entered in the order in which it was (queue). A change is made whole or not at all.
 const NAME = 'tapeline-field';
+const LETS_GO_MS = 5_000;
 let opened;
 let wiped = false;
 
@@ -19,10 +20,11 @@ const open = () => {
       request.result.createObjectStore('queue', { keyPath: 'seq', autoIncrement: true });
     };
     request.onsuccess = () => {
-      // Another tab signs out: let go, so that everything can be wiped.
+      // Another tab signs out: let go, so that everything can be wiped, and keep nothing new.
       request.result.onversionchange = () => {
+        wiped = true;
         request.result.close();
-        opened = undefined;
+        location.replace(location.pathname);
       };
       done(request.result);
     };
@@ -72,16 +74,27 @@ const within = async (mode, work) => {
 export const read = (work) => within('readonly', work);
 export const change = (work) => within('readwrite', work);
 
-/** Forgets everything of this device. */
-export const wipe = async () => {
-  await change(async ({ held, sessions, queue }) => {
+const emptied = () =>
+  change(async ({ held, sessions, queue }) => {
     await Promise.all([held.clear(), sessions.clear(), queue.clear()]);
   });
+
+/** Forgets everything of this device. What began before comes first, and nothing begins after. */
+export const wipe = async () => {
+  const empty = emptied();
   wiped = true;
+  try {
+    await empty;
+  } catch (problem) {
+    wiped = false;
+    throw problem;
+  }
   (await open()).close();
   opened = undefined;
   await new Promise((done) => {
     const request = indexedDB.deleteDatabase(NAME);
-    request.onsuccess = request.onerror = request.onblocked = () => done();
+    request.onsuccess = request.onerror = () => done();
+    // Another tab lets go as soon as it is told; one that never does keeps an empty database.
+    request.onblocked = () => setTimeout(done, LETS_GO_MS);
   });
 };

@@ -158,6 +158,23 @@ class FieldAppWithoutSignalTest {
   }
 
   @Test
+  @DisplayName("signs out of a second tab too, and leaves nothing in it")
+  void signOutOfTwoTabs() {
+    try (FieldPhone phone = FieldPhone.of(FieldStory.FITTER)) {
+      Page other = phone.page().context().newPage();
+      other.navigate(FieldPhone.APP);
+      assertThat(other.locator("h1")).hasText("Players");
+      phone.page().navigate(FieldPhone.APP + "#/sign-out");
+      phone.button("Wipe this phone and sign out").click();
+      phone.page().waitForURL("**/sign-in");
+      other.waitForURL("**/sign-in");
+      assertThat(other.evaluate("async () => (await indexedDB.databases()).length")).isEqualTo(0);
+      other.navigate(FieldPhone.APP);
+      assertThat(other.locator("main")).containsText("This phone holds nothing yet");
+    }
+  }
+
+  @Test
   @DisplayName("sends what one fitter entered under no other name")
   void otherName() {
     FieldStory story = FieldStory.next();

@@ -1,6 +1,7 @@
 package org.tapeline.acceptance;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.awaitility.Awaitility.await;
 
 import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
@@ -103,9 +104,15 @@ final class FieldPhone implements AutoCloseable {
 
   void opensPlayer(String number) {
     page.navigate(APP + "#/players");
-    page.getByLabel("Number, name or team").fill(number);
+    await().pollInSameThread().until(() -> onlyFound(number));
     page.locator("a.card").first().click();
     assertThat(page.locator("main")).containsText(number);
+  }
+
+  /** Types again when the screen before this one was still shown at the first time. */
+  private boolean onlyFound(String number) {
+    page.getByLabel("Number, name or team").fill(number);
+    return page.locator("a.card").count() == 1;
   }
 
   void beginsFitCheck(String number) {

@@ -7,10 +7,11 @@ const MARK = 'tapeline-field';
 const OWED = 'tapeline-sign-out';
 
 const leave = async () => {
+  // Without signal the service cannot be told now; it is at the next start, before anything else,
+  // also when another tab starts again because this one wipes.
+  localStorage.setItem(OWED, 'owed');
   await wipe();
   localStorage.removeItem(MARK);
-  // Without signal the service cannot be told now; it is at the next start, before anything else.
-  localStorage.setItem(OWED, 'owed');
   await signedOut();
   location.replace('/fitting/field/');
 };
