@@ -71,6 +71,7 @@ public class Wiring {
         .table("recheck", telling)
         .table("people_change", telling)
         .table("restock_told", staff)
+        .table("depot_matter", staff)
         .table("notice_escalation", staff)
         .table("staff_matter", staff)
         .table("staff_pace", staff)

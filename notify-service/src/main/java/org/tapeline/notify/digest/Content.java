@@ -1,11 +1,9 @@
 package org.tapeline.notify.digest;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Function;
-import org.tapeline.notify.words.Facts;
 import org.tapeline.notify.words.Letter;
 import org.tapeline.notify.words.Phrases;
 
@@ -26,9 +24,6 @@ record Content(
     String label,
     String path) {
 
-  /** More lines are counted, not written: the page behind the link has all of them. */
-  static final int MOST = 25;
-
   boolean saysNothing() {
     return sections.isEmpty();
   }
@@ -40,14 +35,6 @@ record Content(
       String heading,
       Collection<T> things,
       Function<T, String> say) {
-    if (things.isEmpty()) {
-      return;
-    }
-    List<String> lines = new ArrayList<>(things.stream().limit(MOST).map(say).toList());
-    if (things.size() > MOST) {
-      String more = Integer.toString(things.size() - MOST);
-      lines.add(phrases.of("list.more", Facts.none().with("quantity", more)));
-    }
-    sections.add(new Letter.Section(phrases.of(heading), lines));
+    phrases.list(heading, things, say).ifPresent(sections::add);
   }
 }

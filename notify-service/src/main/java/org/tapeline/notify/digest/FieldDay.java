@@ -73,7 +73,7 @@ class FieldDay implements Digest {
   /** Only who is written down; erasing one of them erases the words. */
   private static List<UUID> named(List<OpenCase> booked, List<OpenCase> stop, List<OpenCase> open) {
     return Stream.of(booked, stop, open)
-        .flatMap(list -> list.stream().limit(Content.MOST))
+        .flatMap(list -> list.stream().limit(Phrases.MOST_IN_A_LIST))
         .map(OpenCase::player)
         .distinct()
         .toList();

@@ -60,7 +60,8 @@ class ManagerDay implements Digest {
         "",
         sections,
         Stream.concat(
-                list.players().stream(), old.stream().limit(Content.MOST).map(OpenCase::player))
+                list.players().stream(),
+                old.stream().limit(Phrases.MOST_IN_A_LIST).map(OpenCase::player))
             .distinct()
             .toList(),
         "link.unreached",

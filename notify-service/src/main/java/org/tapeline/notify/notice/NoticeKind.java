@@ -24,6 +24,8 @@ public enum NoticeKind {
   RESTOCK_REQUEST,
   /** The amount of an open restock request changed. */
   RESTOCK_CHANGED,
+  /** Several restock requests that are new, or whose amount changed. */
+  RESTOCK_SEVERAL,
   /** A field's fitters learn of a new case. */
   REFIT_CASE,
   /** A family asked for a call. */

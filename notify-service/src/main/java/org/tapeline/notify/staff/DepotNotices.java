@@ -1,48 +1,59 @@
 package org.tapeline.notify.staff;
 
 import jakarta.enterprise.context.ApplicationScoped;
-import java.time.ZoneId;
+import jakarta.transaction.Transactional;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.tapeline.journal.Cause;
 import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
 import org.tapeline.notify.notice.CauseName;
 import org.tapeline.notify.notice.CauseTable;
 import org.tapeline.notify.notice.NoticeKind;
-import org.tapeline.notify.notice.Urgency;
-import org.tapeline.notify.place.Places;
 import org.tapeline.notify.restock.RestockCopies;
 import org.tapeline.notify.restock.RestockOpen;
-import org.tapeline.notify.words.Facts;
-import org.tapeline.notify.words.Language;
-import org.tapeline.notify.words.Moments;
-import org.tapeline.notify.words.Phrases;
-import org.tapeline.notify.words.TradeWords;
-import org.tapeline.notify.words.Words;
 
-/** Tells a depot of restock requests. */
+/**
+ * Tells a depot of restock requests. What is heard waits a short while for others, and is told as
+ * it stands then: what was cancelled, or is as it was told before, is not told.
+ */
 @ApplicationScoped
 public class DepotNotices {
+  private final DepotMatters matters;
+  private final DepotLetters letters;
   private final StaffNoticeWriter writer;
   private final Staff staff;
-  private final Places places;
-  private final Words words;
   private final RestockCopies copies;
   private final CauseTable table;
+  private final Duration windowAtMost;
+  private final Clock clock;
 
   DepotNotices(
+      DepotMatters matters,
+      DepotLetters letters,
       StaffNoticeWriter writer,
       Staff staff,
-      Places places,
-      Words words,
+      RestockCopies copies,
       CauseTable table,
-      RestockCopies copies) {
+      @ConfigProperty(name = "tapeline.causes.window-at-most") Duration windowAtMost,
+      Clock clock) {
+    this.matters = matters;
+    this.letters = letters;
     this.writer = writer;
     this.staff = staff;
-    this.places = places;
-    this.words = words;
     this.copies = copies;
     this.table = table;
+    this.windowAtMost = windowAtMost;
+    this.clock = clock;
   }
 
   public Subscription declareOn(Subscription subscription) {
@@ -51,17 +62,77 @@ public class DepotNotices {
   }
 
   private void on(RestockRequested requested, ReceivedEvent event) {
-    RestockTold told = RestockTold.findById(requested.request());
-    OptionalInt before = told == null ? OptionalInt.empty() : OptionalInt.of(told.quantity);
-    WhenRestockRequestedThenTellDepot.react(before, requested.quantity())
-        .ifPresent(kind -> tell(kind, requested, event));
+    RestockOpen open = copy(requested);
+    WhenRestockRequestedThenTellDepot.react(told(open.request), open.quantity)
+        .ifPresentOrElse(
+            kind -> wait(causeOf(kind), open, event), () -> matters.drop(open.request));
+    copies.requested(open);
+  }
+
+  private void wait(CauseName cause, RestockOpen open, ReceivedEvent event) {
+    if (!table.tells(cause, CauseName.Recipient.DEPOT)) {
+      return;
+    }
+    matters.add(
+        new DepotMatters.Matter(
+            open.request,
+            staff.depot(open.servedFrom()),
+            event.id(),
+            event.correlationId(),
+            clock.instant().plus(table.window(cause, windowAtMost))));
+  }
+
+  @Transactional
+  List<String> due(Instant now) {
+    return matters.due(now);
+  }
+
+  /** Tells a depot of all that waits for it, in one notice. */
+  @Transactional
+  void tell(String depot, Instant now) {
+    List<DepotMatters.Matter> taken = matters.take(depot);
+    List<DepotNews> news =
+        taken.stream()
+            .flatMap(matter -> RestockOpen.<RestockOpen>findByIdOptional(matter.request()).stream())
+            .flatMap(open -> news(open).stream())
+            .sorted(Comparator.comparing(DepotNews::expectedAt).thenComparing(DepotNews::request))
+            .toList();
+    if (news.isEmpty()) {
+      return;
+    }
+    var heard =
+        taken.stream().collect(Collectors.toMap(DepotMatters.Matter::request, Function.identity()));
+    List<UUID> causes = news.stream().map(n -> heard.get(n.request()).event()).toList();
+    DepotMatters.Matter first = heard.get(news.getFirst().request());
+    writer.raise(
+        letters.of(depot, news, causes.getFirst(), now),
+        causes,
+        new Cause(first.event(), first.correlation(), "notice"));
+    news.forEach(DepotNotices::note);
+  }
+
+  private static Optional<DepotNews> news(RestockOpen open) {
+    return WhenRestockRequestedThenTellDepot.react(told(open.request), open.quantity)
+        .map(kind -> new DepotNews(kind, open));
+  }
+
+  private static OptionalInt told(UUID request) {
+    RestockTold told = RestockTold.findById(request);
+    return told == null ? OptionalInt.empty() : OptionalInt.of(told.quantity);
+  }
+
+  private static void note(DepotNews news) {
+    RestockTold told = RestockTold.findById(news.request());
     if (told == null) {
       told = new RestockTold();
-      told.request = requested.request();
+      told.request = news.request();
     }
-    told.quantity = requested.quantity();
+    told.quantity = news.open().quantity;
     told.persist();
-    copies.requested(copy(requested));
+  }
+
+  private static CauseName causeOf(NoticeKind kind) {
+    return kind == NoticeKind.RESTOCK_REQUEST ? CauseName.RESTOCK_ASKED : CauseName.RESTOCK_CHANGED;
   }
 
   static RestockOpen copy(RestockRequested requested) {
@@ -74,47 +145,5 @@ public class DepotNotices {
     open.expectedAt = requested.expectedAt();
     open.requestedAt = requested.at();
     return open;
-  }
-
-  private void tell(NoticeKind kind, RestockRequested requested, ReceivedEvent event) {
-    CauseName cause =
-        kind == NoticeKind.RESTOCK_REQUEST ? CauseName.RESTOCK_ASKED : CauseName.RESTOCK_CHANGED;
-    if (!table.tells(cause, CauseName.Recipient.DEPOT)) {
-      return;
-    }
-    UUID about = kind == NoticeKind.RESTOCK_REQUEST ? requested.request() : event.id();
-    String depot = staff.depot(requested.fromPlace().orElse(requested.place()));
-    writer.raise(
-        new StaffNoticeWriter.Draft(
-            kind,
-            about,
-            depot,
-            table.of(cause).urgencyIn(Urgency.NORMAL),
-            facts(requested, staff.languageOf(depot)),
-            "link.restock",
-            "/inventory/restock"),
-        event);
-  }
-
-  private Facts facts(RestockRequested requested, Language language) {
-    Phrases phrases = words.phrases(language);
-    ZoneId zone = places.zoneOf(requested.place());
-    String expected =
-        Moments.date(requested.expectedAt(), zone, language)
-            + ", "
-            + Moments.time(requested.expectedAt(), zone, language);
-    return Facts.none()
-        .with("to", places.nameOf(requested.place()))
-        .with("quantity", Integer.toString(requested.quantity()))
-        .with("item", TradeWords.item(requested.item(), phrases))
-        .with("expected", expected)
-        .with("source", source(requested, phrases));
-  }
-
-  private String source(RestockRequested requested, Phrases phrases) {
-    return requested
-        .fromPlace()
-        .map(from -> phrases.of("source.from", Facts.none().with("from", places.nameOf(from))))
-        .orElseGet(() -> phrases.of("source.none"));
   }
 }

@@ -1,11 +1,19 @@
 package org.tapeline.notify.words;
 
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /** The words that all notices of one language share: headings, cautions, reasons, buttons. */
 public final class Phrases {
+  /** More lines are counted, not written: the page behind the link has all of them. */
+  public static final int MOST_IN_A_LIST = 25;
+
   private final Language language;
   private final Map<String, Sentence> byKey;
 
@@ -44,6 +52,20 @@ public final class Phrases {
   /** The words as they stand in the middle of a sentence, without a large first letter. */
   public String within(String key) {
     return sentence(key).pattern();
+  }
+
+  /** A list of things for staff, said one by one; empty when there are none. */
+  public <T> Optional<Letter.Section> list(
+      String heading, Collection<T> things, Function<T, String> say) {
+    if (things.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> lines = new ArrayList<>(things.stream().limit(MOST_IN_A_LIST).map(say).toList());
+    if (things.size() > MOST_IN_A_LIST) {
+      String more = Integer.toString(things.size() - MOST_IN_A_LIST);
+      lines.add(of("list.more", Facts.none().with("quantity", more)));
+    }
+    return Optional.of(new Letter.Section(of(heading), lines));
   }
 
   /** Why a case was opened, in words; a reason without words of its own gets general ones. */

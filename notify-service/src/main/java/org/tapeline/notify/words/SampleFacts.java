@@ -18,6 +18,7 @@ public final class SampleFacts {
       Set.of(
           "restock-request",
           "restock-changed",
+          "restock-several",
           "refit-case",
           "not-reached",
           "depot-day",
@@ -73,6 +74,11 @@ public final class SampleFacts {
           Facts.none()
               .with("quantity", phrases.of("families.many", Facts.none().with("quantity", "3")))
               .with("place", "North Field");
+      case "restock-several" ->
+          Facts.none()
+              .with("quantity", "3")
+              .with("date", Moments.date(STARTS, ZONE, phrases.language()))
+              .with("time", Moments.time(STARTS, ZONE, phrases.language()));
       case "depot-day", "field-day", "manager-day" ->
           Facts.none()
               .with("quantity", "3")

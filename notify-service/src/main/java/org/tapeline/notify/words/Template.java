@@ -51,6 +51,7 @@ public record Template(
           "sign-off-lapsed",
           "restock-request",
           "restock-changed",
+          "restock-several",
           "refit-case",
           "help-asked",
           "not-reached",

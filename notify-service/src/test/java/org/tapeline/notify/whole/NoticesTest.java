@@ -305,31 +305,6 @@ class NoticesTest {
   }
 
   @Test
-  @DisplayName("are told to the depot once for a restock request, and once for another amount")
-  void depot() {
-    UUID request = UuidV7.next();
-    Event first = restock(request, 1, 2);
-    publish(first);
-    publish(first);
-    publish(restock(request, 2, 2));
-    publish(restock(request, 3, 5));
-    String depot = "depot@larkfield.example.org";
-    await()
-        .atMost(SOON)
-        .until(
-            () ->
-                SmtpServer.to(depot).stream()
-                    .map(m -> ReceivedMail.of(m).subject())
-                    .filter(subject -> !subject.startsWith("Restock, "))
-                    .toList(),
-            subjects ->
-                subjects.equals(
-                    List.of(
-                        "Restock: 2 x jaw pad 15mm for North Field",
-                        "Changed: now 5 x jaw pad 15mm for North Field")));
-  }
-
-  @Test
   @DisplayName("are shown to the equipment manager only")
   void whoMayWhat() {
     given().get("/api/notices").then().statusCode(401).contentType("application/problem+json");
@@ -393,33 +368,6 @@ class NoticesTest {
     return (VEvent) mail.calendar().getComponent("VEVENT").orElseThrow();
   }
 
-  private Event restock(UUID request, long version, int quantity) {
-    return Event.of(
-        "inventory.events",
-        "org.tapeline.inventory.restock-requested.v1",
-        "restock-" + request,
-        version,
-        "NORTH",
-        Map.of(
-            "request",
-            request,
-            "kind",
-            "restock",
-            "place",
-            "NORTH",
-            "item",
-            "jaw-pad-15mm",
-            "quantity",
-            quantity,
-            "causes",
-            List.of(),
-            "expectedAt",
-            Instant.parse(SATURDAY),
-            "at",
-            Instant.now()));
-  }
-
-  /** Another case of the same player, told last, shows that nothing more came before it. */
   private void nobodyIsToldTwice(Family family) {
     Refit marker = new Refit(family.player);
     int before = SmtpServer.to(rosa()).size();

@@ -1,0 +1,202 @@
+package org.tapeline.notify.whole;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.awaitility.Awaitility.await;
+
+import io.quarkus.test.common.QuarkusTestResource;
+import io.quarkus.test.junit.QuarkusTest;
+import jakarta.inject.Inject;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
+import javax.sql.DataSource;
+import org.eclipse.microprofile.config.inject.ConfigProperty;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.tapeline.journal.UuidV7;
+import org.tapeline.notify.staff.WhenRestockHasWaitedThenTellDepot;
+import org.tapeline.notify.whole.Peers.Event;
+import org.tapeline.testkit.Counts;
+import org.tapeline.testkit.TestServers;
+
+@QuarkusTest
+@QuarkusTestResource(TestServers.class)
+@QuarkusTestResource(SmtpServer.class)
+@Tag("servers")
+@DisplayName("What a depot is told of restock requests, with real servers")
+class DepotNoticesTest {
+  private static final String COMMON = "depot@larkfield.example.org";
+  private static final String MAIN = "main@larkfield.example.org";
+  private static final Duration SOON = Duration.ofSeconds(20);
+  private static final Duration LONG = Duration.ofHours(1);
+
+  @ConfigProperty(name = "kafka.bootstrap.servers")
+  String kafka;
+
+  @Inject WhenRestockHasWaitedThenTellDepot waiting;
+  @Inject DataSource database;
+
+  private Peers peers;
+  private Event last;
+  private final Map<String, Integer> before = new HashMap<>();
+
+  @BeforeEach
+  void open() {
+    peers = new Peers(kafka);
+    waiting.look(Instant.now().plus(LONG));
+    Stream.of(COMMON, MAIN).forEach(depot -> before.put(depot, subjects(depot).size()));
+  }
+
+  @AfterEach
+  void close() {
+    peers.close();
+  }
+
+  @Test
+  @DisplayName("is each request once, and another amount once, however often it is said")
+  void one() {
+    UUID request = UuidV7.next();
+    publish(asked(request, 1, 2, "jaw-pad-15mm", "RIVER"));
+    afterTheWindow();
+    toldSince(COMMON, "Restock: 2 x jaw pad 15mm");
+    publish(asked(request, 2, 2, "jaw-pad-15mm", "RIVER"));
+    publish(asked(request, 3, 5, "jaw-pad-15mm", "RIVER"));
+    afterTheWindow();
+    toldSince(COMMON, "Restock: 2 x jaw pad 15mm", "Changed: now 5 x jaw pad 15mm");
+  }
+
+  @Test
+  @DisplayName("is one mail for what comes together, as it stands then, without what was cancelled")
+  void together() {
+    UUID pads = UuidV7.next();
+    UUID straps = UuidV7.next();
+    UUID needless = UuidV7.next();
+    publish(asked(pads, 1, 2, "jaw-pad-15mm", "MAIN"));
+    publish(asked(straps, 1, 4, "front-pad-25mm", "MAIN"));
+    publish(asked(needless, 1, 8, "jaw-pad-20mm", "MAIN"));
+    publish(asked(pads, 2, 6, "jaw-pad-15mm", "MAIN"));
+    publish(cancelled(needless, 2));
+    afterTheWindow();
+    toldSince(MAIN, "Reposición: 2 pedidos");
+    assertThat(newest(MAIN))
+        .contains("Pedidos nuevos", "- 6 x jaw pad 15mm", "- 4 x ")
+        .doesNotContain("20mm", "Cambiados");
+
+    publish(asked(pads, 3, 7, "jaw-pad-15mm", "MAIN"));
+    publish(asked(straps, 2, 5, "front-pad-25mm", "MAIN"));
+    publish(asked(pads, 4, 6, "jaw-pad-15mm", "MAIN"));
+    afterTheWindow();
+    await().atMost(SOON).until(() -> since(MAIN).size() == 2);
+    assertThat(since(MAIN).getLast()).startsWith("Cambio: ahora 5 x ");
+  }
+
+  @Test
+  @DisplayName("stays a short mail when hundreds are asked for")
+  void hundreds() {
+    List<UUID> requests = Stream.generate(UuidV7::next).limit(130).toList();
+    requests.forEach(request -> publish(asked(request, 1, 1, "jaw-pad-15mm", "MAIN")));
+    afterTheWindow();
+    toldSince(MAIN, "Reposición: 130 pedidos");
+    assertThat(newest(MAIN).lines().filter(line -> line.startsWith("- ")))
+        .hasSize(26)
+        .last()
+        .isEqualTo("- Y 105 más");
+  }
+
+  /** Once all that was published has been heard, and has waited. */
+  private void afterTheWindow() {
+    heard();
+    waiting.look(Instant.now().plus(LONG));
+  }
+
+  private void heard() {
+    await()
+        .atMost(SOON)
+        .until(
+            () ->
+                last == null
+                    || new Counts(database)
+                            .of(
+                                "select count(*) from heard_event where event = '"
+                                    + last.id()
+                                    + "'")
+                        == 1);
+  }
+
+  private void toldSince(String address, String... subjects) {
+    await().atMost(SOON).until(() -> since(address), List.of(subjects)::equals);
+  }
+
+  private List<String> since(String address) {
+    return subjects(address).stream().skip(before.get(address)).toList();
+  }
+
+  /** Without the mails of a day. */
+  private static List<String> subjects(String address) {
+    return SmtpServer.to(address).stream()
+        .map(mail -> ReceivedMail.of(mail).subject().replaceFirst(" for .*", ""))
+        .filter(subject -> !subject.matches("(Restock|Reposición), .*"))
+        .toList();
+  }
+
+  private static String newest(String address) {
+    return ReceivedMail.of(SmtpServer.to(address).getLast()).plain();
+  }
+
+  /** All with one key, so that they are heard in this order. */
+  private void publish(Event event) {
+    UUID correlation = UuidV7.next();
+    peers.send(event, correlation).send(event, correlation);
+    last = event;
+  }
+
+  private static Event asked(UUID request, long version, int pieces, String item, String from) {
+    Map<String, Object> data = new LinkedHashMap<>();
+    data.put("request", request);
+    data.put("kind", "transfer");
+    data.put("place", "NORTH");
+    data.put("fromPlace", from);
+    data.put("item", item);
+    data.put("quantity", pieces);
+    data.put("causes", List.of());
+    data.put("expectedAt", Instant.parse("2036-05-02T15:00:00Z"));
+    data.put("at", Instant.now());
+    return event(request, version, "requested", data);
+  }
+
+  private static Event cancelled(UUID request, long version) {
+    return event(
+        request,
+        version,
+        "cancelled",
+        Map.of(
+            "request",
+            request,
+            "place",
+            "NORTH",
+            "why",
+            "not-available",
+            "by",
+            "depot",
+            "at",
+            Instant.now()));
+  }
+
+  private static Event event(UUID request, long version, String what, Map<String, Object> data) {
+    return Event.of(
+        "inventory.events",
+        "org.tapeline.inventory.restock-" + what + ".v1",
+        "restock-" + request,
+        version,
+        "NORTH",
+        data);
+  }
+}
