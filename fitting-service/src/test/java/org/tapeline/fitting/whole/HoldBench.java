@@ -46,10 +46,11 @@ final class HoldBench {
     String withdrawn = "org.tapeline.fitting.sign-off-withdrawn.v1";
     String opened = "org.tapeline.fitting.refit-opened.v1";
     String raised = "org.tapeline.notify.notice-raised.v1";
-    say("last helmet held", asked, last("inventory", held));
-    say("last sign-off withdrawn", asked, last("fitting", withdrawn));
-    say("last re-fit case opened", asked, last("fitting", opened));
-    say("last notice raised", asked, last("notify", raised));
+    String isOfThem = "data ->> 'kind' = 'do-not-wear-refit'";
+    say("last helmet held", asked, last("inventory", held, "true"));
+    say("last sign-off withdrawn", asked, last("fitting", withdrawn, "true"));
+    say("last re-fit case opened", asked, last("fitting", opened, "true"));
+    say("last notice raised", asked, last("notify", raised, isOfThem));
   }
 
   private static void say(String what, Instant from, Instant to) {
@@ -58,16 +59,14 @@ final class HoldBench {
   }
 
   /** When the last of them was recorded, once there are as many as helmets. */
-  private Instant last(String service, String type) throws Exception {
+  private Instant last(String service, String type, String which) throws Exception {
+    String those = "type = '" + type + "' and " + which;
     new Counts(stack.database(service))
-        .awaitAtLeast(
-            helmets,
-            "select count(*) from journal where type = '" + type + "'",
-            WornHelmets.PATIENCE);
+        .awaitAtLeast(helmets, "select count(*) from journal where " + those, WornHelmets.PATIENCE);
     try (Connection c = stack.database(service).getConnection();
         ResultSet row =
             c.createStatement()
-                .executeQuery("select max(recorded_at) from journal where type = '" + type + "'")) {
+                .executeQuery("select max(recorded_at) from journal where " + those)) {
       row.next();
       return row.getObject(1, OffsetDateTime.class).toInstant();
     }

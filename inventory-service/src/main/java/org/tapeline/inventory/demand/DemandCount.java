@@ -1,6 +1,6 @@
 package org.tapeline.inventory.demand;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
@@ -11,6 +11,9 @@ import java.util.function.IntToDoubleFunction;
 public final class DemandCount {
   private static final double LEFT_OUT = 1e-9;
   private static final int MOST = 200_000;
+
+  /** Below it a chance is far less than all that is left out. */
+  private static final double LOG_OF_NOTHING = -70;
 
   private final double mean;
   private final double[] atMost;
@@ -65,19 +68,23 @@ public final class DemandCount {
     if (!(mean > 0)) {
       return new DemandCount(new double[] {1}, 0);
     }
-    List<Double> chances = new ArrayList<>();
+    double[] chances = new double[64];
+    int count = 0;
     double log = logNone;
     double sum = 0;
     for (int k = 0; sum < 1 - LEFT_OUT && k < MOST; k++) {
-      double chance = Math.exp(log);
+      double chance = log < LOG_OF_NOTHING ? 0 : Math.exp(log);
       if (k > mean && chance < LEFT_OUT * LEFT_OUT) {
         break;
       }
-      chances.add(chance);
+      if (count == chances.length) {
+        chances = Arrays.copyOf(chances, 2 * count);
+      }
+      chances[count++] = chance;
       sum += chance;
       log += logStep.applyAsDouble(k);
     }
-    return new DemandCount(chances.stream().mapToDouble(Double::doubleValue).toArray(), mean);
+    return new DemandCount(Arrays.copyOf(chances, count), mean);
   }
 
   /** One of them, each with the same chance. */

@@ -20,7 +20,11 @@ public class Demands {
           join ledger_entry e on e.move = m.id
          where e.account = 'outside:used' and m.at > ?
         union
-        select date_trunc('week', opened_at) from refit_case where opened_at > ?) weeks
+        select week from
+          generate_series(date_trunc('week', ?::timestamptz), ?::timestamptz, interval '7 days') week
+         where exists (select 1 from refit_case c
+                        where c.opened_at >= week and c.opened_at < week + interval '7 days'
+                          and c.opened_at > ?)) weeks
       """;
   private static final String PARTS_USED =
       """
@@ -39,7 +43,8 @@ public class Demands {
   private static final String WEARERS =
       """
       select count(*) from helmet h join player_field p on p.player = h.holder
-       where p.field = any (string_to_array(?, ',')) and 'helmet:' || h.model || ':' || h.size = ?
+       where p.field = any (string_to_array(?, ','))
+         and h.holder is not null and h.model = split_part(?, ':', 2) and h.size = split_part(?, ':', 3)
       """;
 
   private final DemandPriors priors;
@@ -72,12 +77,13 @@ public class Demands {
   }
 
   private Demand seen(DemandRate prior, String item, List<String> fields) {
-    Instant since = clock.instant().minus(Duration.ofDays(7L * priors.memoryWeeks()));
+    Instant now = clock.instant();
+    Instant since = now.minus(Duration.ofDays(7L * priors.memoryWeeks()));
     boolean helmet = item.startsWith("helmet:");
     String at = String.join(",", fields);
     String accounts = fields.stream().map(Move::place).collect(Collectors.joining(","));
-    int weeks = number(WEEKS, since, since);
-    int players = helmet ? number(WEARERS, at, item) : number(PLAYERS, at);
+    int weeks = number(WEEKS, since, since, now, since);
+    int players = helmet ? number(WEARERS, at, item, item) : number(PLAYERS, at);
     int used =
         helmet
             ? number(HELMETS_NEEDED, at, item, since)

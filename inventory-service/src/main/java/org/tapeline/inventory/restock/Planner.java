@@ -81,8 +81,7 @@ public class Planner {
         horizon,
         StockLevels.keeping(promised, horizon, lot(place, item, demand)),
         promised,
-        priors.seasonWeeks(),
-        demand.rate().demand(demand.players(), priors.seasonWeeks()));
+        priors.seasonWeeks());
   }
 
   /** A depot buys in packs and breaks them; a field takes single pieces from there. */

@@ -41,6 +41,11 @@ public class RestockOpen extends PanacheEntityBase {
     return fromPlace == null ? place : fromPlace;
   }
 
+  /** Those of them that are still open, in no order. */
+  public static List<RestockOpen> of(List<UUID> requests) {
+    return list("request in ?1", requests);
+  }
+
   /** All, the one that is expected first, first. */
   public static List<RestockOpen> inOrder() {
     return list("order by expectedAt, request");

@@ -47,6 +47,19 @@ class DepotMatters {
         .executeUpdate();
   }
 
+  /** Notes the amounts that were told. */
+  void told(List<DepotNews> news) {
+    db.createNativeQuery(
+            """
+            insert into restock_told (request, quantity)
+            select * from unnest(cast(?1 as uuid[]), cast(?2 as integer[]))
+            on conflict (request) do update set quantity = excluded.quantity
+            """)
+        .setParameter(1, news.stream().map(DepotNews::request).toArray(UUID[]::new))
+        .setParameter(2, news.stream().map(n -> n.open().quantity).toArray(Integer[]::new))
+        .executeUpdate();
+  }
+
   /** Depots with a request that has waited for others long enough. */
   List<String> due(Instant now) {
     List<?> depots =

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.UUID;
@@ -91,10 +92,11 @@ public class DepotNotices {
   @Transactional
   void tell(String depot, Instant now) {
     List<DepotMatters.Matter> taken = matters.take(depot);
+    List<UUID> requests = taken.stream().map(DepotMatters.Matter::request).toList();
+    Map<UUID, Integer> told = RestockTold.quantities(requests);
     List<DepotNews> news =
-        taken.stream()
-            .flatMap(matter -> RestockOpen.<RestockOpen>findByIdOptional(matter.request()).stream())
-            .flatMap(open -> news(open).stream())
+        RestockOpen.of(requests).stream()
+            .flatMap(open -> news(open, told.get(open.request)).stream())
             .sorted(Comparator.comparing(DepotNews::expectedAt).thenComparing(DepotNews::request))
             .toList();
     if (news.isEmpty()) {
@@ -108,27 +110,18 @@ public class DepotNotices {
         letters.of(depot, news, causes.getFirst(), now),
         causes,
         new Cause(first.event(), first.correlation(), "notice"));
-    news.forEach(DepotNotices::note);
+    matters.told(news);
   }
 
-  private static Optional<DepotNews> news(RestockOpen open) {
-    return WhenRestockRequestedThenTellDepot.react(told(open.request), open.quantity)
+  private static Optional<DepotNews> news(RestockOpen open, Integer told) {
+    OptionalInt before = told == null ? OptionalInt.empty() : OptionalInt.of(told);
+    return WhenRestockRequestedThenTellDepot.react(before, open.quantity)
         .map(kind -> new DepotNews(kind, open));
   }
 
   private static OptionalInt told(UUID request) {
     RestockTold told = RestockTold.findById(request);
     return told == null ? OptionalInt.empty() : OptionalInt.of(told.quantity);
-  }
-
-  private static void note(DepotNews news) {
-    RestockTold told = RestockTold.findById(news.request());
-    if (told == null) {
-      told = new RestockTold();
-      told.request = news.request();
-    }
-    told.quantity = news.open().quantity;
-    told.persist();
   }
 
   private static CauseName causeOf(NoticeKind kind) {
