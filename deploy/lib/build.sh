@@ -50,8 +50,11 @@ build_stale() {
   local module
   for module in ${stale//,/ }; do
     rm -rf "$ROOT/$module/target/classes"
+    case $module in
+      *-service) rm -rf "$ROOT/event-journal/target/classes" ;;
+      *) rm -rf "$ROOT/deploy/local-servers/target/classes" ;;
+    esac
   done
-  rm -rf "$ROOT/event-journal/target/classes" "$ROOT/deploy/local-servers/target/classes"
   echo "Building $(echo "$stale" | sed 's/,/, /g') (a few minutes the first time) ..."
   # shellcheck disable=SC2086 # the flags are words
   if ! (cd "$ROOT" && mvn -B -q -DskipTests $FAST_START -pl "$stale" -am package); then
