@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.Locale;
+import org.tapeline.testkit.BenchStack;
 import org.tapeline.testkit.Counts;
 
 /**

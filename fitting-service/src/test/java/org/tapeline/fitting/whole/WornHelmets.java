@@ -22,6 +22,7 @@ import org.tapeline.journal.StreamName;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.journal.store.JdbcTransactions;
 import org.tapeline.journal.store.PostgresJournal;
+import org.tapeline.testkit.BenchStack;
 import org.tapeline.testkit.Counts;
 
 /**

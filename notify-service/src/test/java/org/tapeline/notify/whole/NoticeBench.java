@@ -1,12 +1,6 @@
 package org.tapeline.notify.whole;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
-
 import java.io.IOException;
-import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -15,7 +9,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -25,6 +18,7 @@ import java.util.UUID;
 import java.util.concurrent.locks.LockSupport;
 import org.postgresql.ds.PGSimpleDataSource;
 import org.tapeline.notify.whole.Peers.Event;
+import org.tapeline.testkit.BenchStack;
 import org.tapeline.testkit.Counts;
 
 /**
@@ -52,16 +46,15 @@ final class NoticeBench {
        group by c.event
       """;
 
-  private final PGSimpleDataSource database = new PGSimpleDataSource();
-  private final Counts counts = new Counts(database);
+  private final BenchStack stack;
+  private final PGSimpleDataSource database;
+  private final Counts counts;
   private final Peers peers;
-  private final int gateway;
 
   private NoticeBench(int gateway) {
-    this.gateway = gateway;
-    database.setUrl("jdbc:postgresql://127.0.0.1:" + (gateway + 7000) + "/notify");
-    database.setUser("tapeline");
-    database.setPassword("tapeline");
+    stack = new BenchStack(gateway);
+    database = stack.database("notify");
+    counts = new Counts(database);
     peers = new Peers("127.0.0.1:" + (gateway + 7001));
   }
 
@@ -86,27 +79,8 @@ final class NoticeBench {
       places.append("%s,Field %d,field,1500,America/Denver%n".formatted(field(i), i));
       parts.append("%s,jaw-pad-15mm,model-a,%d%n".formatted(field(i), PARTS));
     }
-    importCsv("places", places.toString());
-    importCsv("parts", parts.toString());
-  }
-
-  private void importCsv(String what, String csv) throws IOException, InterruptedException {
-    String login = "manager:larkfield";
-    HttpRequest request =
-        HttpRequest.newBuilder(
-                URI.create("http://127.0.0.1:" + gateway + "/inventory/api/import/" + what))
-            .header(
-                "Authorization",
-                "Basic " + Base64.getEncoder().encodeToString(login.getBytes(UTF_8)))
-            .header("Idempotency-Key", UUID.randomUUID().toString())
-            .header("Content-Type", "text/csv")
-            .POST(HttpRequest.BodyPublishers.ofString(csv))
-            .build();
-    HttpResponse<String> answer =
-        HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofString());
-    if (answer.statusCode() / 100 != 2) {
-      throw new IOException(what + ": " + answer.statusCode() + " " + answer.body());
-    }
+    stack.post("/inventory/api/import/places", "text/csv", places.toString());
+    stack.post("/inventory/api/import/parts", "text/csv", parts.toString());
   }
 
   private static String field(int i) {

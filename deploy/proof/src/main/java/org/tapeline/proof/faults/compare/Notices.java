@@ -47,6 +47,7 @@ final class Notices implements Check {
     }
     mails(evidence, raised, byMail, findings);
     openCasesTold(evidence, findings);
+    openRequestsTold(evidence, findings);
     findings.looked("notices", raised.size());
     findings.looked("notices sent", sent.size());
   }
@@ -131,5 +132,18 @@ final class Notices implements Check {
       }
     }
     findings.looked("guardians of open cases", toTell.size());
+  }
+
+  /** A depot has heard of each open request, with the amount that is needed now. */
+  private static void openRequestsTold(Evidence evidence, Findings findings) throws SQLException {
+    List<Map<String, String>> open =
+        evidence.rows(
+            Part.NOTIFY,
+            "select request, o.quantity, coalesce(t.quantity, 0) as told"
+                + " from restock_open o left join restock_told t using (request)");
+    open.stream()
+        .filter(row -> !row.get("quantity").equals(row.get("told")))
+        .forEach(row -> findings.lost(NAME, "the depot was not told how it stands: " + row));
+    findings.looked("open restock requests", open.size());
   }
 }

@@ -33,7 +33,8 @@ public final class Quiet {
         Part.NOTIFY,
         "select (select count(*) from notice where next_try_at < now() + interval '2 minutes')"
             + " + (select count(*) from refit_case where wait_until is not null)"
-            + " + (select count(*) from fit where wait_until is not null)");
+            + " + (select count(*) from fit where wait_until is not null)"
+            + " + (select count(*) from depot_matter)");
   }
 
   private final StackPlace place;

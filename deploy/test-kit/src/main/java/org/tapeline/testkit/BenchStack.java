@@ -1,4 +1,4 @@
-package org.tapeline.fitting.whole;
+package org.tapeline.testkit;
 
 import java.io.IOException;
 import java.net.URI;
@@ -11,7 +11,7 @@ import java.util.UUID;
 import org.postgresql.ds.PGSimpleDataSource;
 
 /** A running stack that is timed: its gateway and its databases. */
-final class BenchStack {
+public final class BenchStack {
   private static final String LOGIN =
       "Basic "
           + Base64.getEncoder()
@@ -20,11 +20,14 @@ final class BenchStack {
   private final HttpClient http = HttpClient.newHttpClient();
   private final int gateway;
 
-  BenchStack(int gateway) {
+  /**
+   * @param gateway its port; those of the servers follow from it
+   */
+  public BenchStack(int gateway) {
     this.gateway = gateway;
   }
 
-  PGSimpleDataSource database(String service) {
+  public PGSimpleDataSource database(String service) {
     PGSimpleDataSource source = new PGSimpleDataSource();
     source.setUrl("jdbc:postgresql://127.0.0.1:" + (gateway + 7000) + "/" + service);
     source.setUser("tapeline");
@@ -37,7 +40,7 @@ final class BenchStack {
    *
    * @throws IOException also when it is refused
    */
-  HttpResponse<String> post(String path, String type, String body)
+  public HttpResponse<String> post(String path, String type, String body)
       throws IOException, InterruptedException {
     HttpRequest request =
         HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + gateway + path))
