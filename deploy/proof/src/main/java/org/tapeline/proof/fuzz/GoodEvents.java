@@ -66,10 +66,12 @@ final class GoodEvents {
   private Optional<String> damageIsTold() throws IOException, InterruptedException {
     List<String> worn = new ArrayList<>();
     for (JsonNode helmet : target.get("/inventory/api/helmets?state=issued")) {
-      worn.add(helmet.path("tag").asText());
+      if (worn.size() < TRIES && mayBeWorn(helmet.path("player").asText())) {
+        worn.add(helmet.path("tag").asText());
+      }
     }
     Set<String> reached = Set.of();
-    for (String tag : worn.subList(0, Math.min(TRIES, worn.size()))) {
+    for (String tag : worn) {
       UUID command =
           target.post(
               "/inventory/api/helmets/" + tag + "/damage",
@@ -82,8 +84,19 @@ final class GoodEvents {
     }
     return Optional.of(
         worn.isEmpty()
-            ? "no helmet is worn any more, so that no damage could be tried"
+            ? "nobody may wear a helmet any more, so that no damage could be tried"
             : "a damage report reached only " + reached);
+  }
+
+  /** Of one who left, or is out of play already, nobody is told anew. */
+  private boolean mayBeWorn(String player) throws InterruptedException {
+    try {
+      JsonNode known = target.get("/fitting/api/players/" + player);
+      return known.path("number").isTextual()
+          && known.at("/state/code").asText().equals("may-wear");
+    } catch (IOException e) {
+      return false;
+    }
   }
 
   private Set<String> reachedBy(UUID command) throws IOException, InterruptedException {
