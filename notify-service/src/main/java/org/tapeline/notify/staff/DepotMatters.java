@@ -41,12 +41,6 @@ class DepotMatters {
         .executeUpdate();
   }
 
-  void drop(UUID request) {
-    db.createNativeQuery("delete from depot_matter where request = ?1")
-        .setParameter(1, request)
-        .executeUpdate();
-  }
-
   /** Notes the amounts that were told. */
   void told(List<DepotNews> news) {
     db.createNativeQuery(

@@ -62,18 +62,13 @@ public class DepotNotices {
         "org.tapeline.inventory.restock-requested.v1", RestockRequested.class, this::on);
   }
 
+  /** Whether there is news is found out when it is told: the depot may be told at this moment. */
   private void on(RestockRequested requested, ReceivedEvent event) {
     RestockOpen open = copy(requested);
-    WhenRestockRequestedThenTellDepot.react(told(open.request), open.quantity)
-        .ifPresentOrElse(
-            kind -> wait(causeOf(kind), open, event), () -> matters.drop(open.request));
-    copies.requested(open);
-  }
-
-  private void wait(CauseName cause, RestockOpen open, ReceivedEvent event) {
-    if (!table.tells(cause, CauseName.Recipient.DEPOT)) {
-      return;
-    }
+    CauseName cause =
+        RestockTold.findById(open.request) == null
+            ? CauseName.RESTOCK_ASKED
+            : CauseName.RESTOCK_CHANGED;
     matters.add(
         new DepotMatters.Matter(
             open.request,
@@ -81,6 +76,7 @@ public class DepotNotices {
             event.id(),
             event.correlationId(),
             clock.instant().plus(table.window(cause, windowAtMost))));
+    copies.requested(open);
   }
 
   @Transactional
@@ -113,15 +109,11 @@ public class DepotNotices {
     matters.told(news);
   }
 
-  private static Optional<DepotNews> news(RestockOpen open, Integer told) {
+  private Optional<DepotNews> news(RestockOpen open, Integer told) {
     OptionalInt before = told == null ? OptionalInt.empty() : OptionalInt.of(told);
     return WhenRestockRequestedThenTellDepot.react(before, open.quantity)
+        .filter(kind -> table.tells(causeOf(kind), CauseName.Recipient.DEPOT))
         .map(kind -> new DepotNews(kind, open));
-  }
-
-  private static OptionalInt told(UUID request) {
-    RestockTold told = RestockTold.findById(request);
-    return told == null ? OptionalInt.empty() : OptionalInt.of(told.quantity);
   }
 
   private static CauseName causeOf(NoticeKind kind) {

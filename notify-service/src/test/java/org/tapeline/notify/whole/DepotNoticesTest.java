@@ -6,6 +6,7 @@ import static org.awaitility.Awaitility.await;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
+import java.sql.Statement;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import javax.sql.DataSource;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -21,6 +23,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.tapeline.journal.Transactions;
 import org.tapeline.journal.UuidV7;
 import org.tapeline.notify.staff.WhenRestockHasWaitedThenTellDepot;
 import org.tapeline.notify.whole.Peers.Event;
@@ -43,6 +46,7 @@ class DepotNoticesTest {
 
   @Inject WhenRestockHasWaitedThenTellDepot waiting;
   @Inject DataSource database;
+  @Inject Transactions transactions;
 
   private Peers peers;
   private Event last;
@@ -109,6 +113,55 @@ class DepotNoticesTest {
         .hasSize(26)
         .last()
         .isEqualTo("- Y 105 más");
+  }
+
+  @Test
+  @DisplayName("is the amount that holds, also when it changes while another is told")
+  void changesWhileTold() {
+    UUID request = UuidV7.next();
+    publish(asked(request, 1, 2, "jaw-pad-15mm", "RIVER"));
+    afterTheWindow();
+    toldSince(COMMON, "Restock: 2 x jaw pad 15mm");
+    publish(asked(request, 2, 5, "jaw-pad-15mm", "RIVER"));
+    heard();
+    CompletableFuture<Void> telling = tellWhileItIsBack(request);
+    await().atMost(SOON).until(telling::isDone);
+    afterTheWindow();
+    toldSince(
+        COMMON,
+        "Restock: 2 x jaw pad 15mm",
+        "Changed: now 5 x jaw pad 15mm",
+        "Changed: now 2 x jaw pad 15mm");
+  }
+
+  /** Telling cannot end before the event that says the first amount again has been read. */
+  private CompletableFuture<Void> tellWhileItIsBack(UUID request) {
+    return transactions.required(
+        connection -> {
+          try (Statement lock = connection.createStatement()) {
+            lock.execute("select 1 from restock_told where request = '" + request + "' for update");
+          }
+          CompletableFuture<Void> telling =
+              CompletableFuture.runAsync(() -> waiting.look(Instant.now().plus(LONG)));
+          waitsFor("insert into restock_told");
+          publish(asked(request, 3, 2, "jaw-pad-15mm", "RIVER"));
+          waitsFor("insert into depot_matter");
+          return telling;
+        });
+  }
+
+  private void waitsFor(String statement) {
+    await()
+        .atMost(SOON)
+        .until(
+            () ->
+                new Counts(database)
+                        .of(
+                            "select count(*) from pg_stat_activity where wait_event_type = 'Lock'"
+                                + " and datname = current_database() and query like '"
+                                + statement
+                                + "%'")
+                    == 1);
   }
 
   /** Once all that was published has been heard, and has waited. */
