@@ -43,15 +43,15 @@ final class HoldBench {
             .body();
     say("placed", asked, Instant.now());
     System.out.println("  " + answer);
-    String held = "org.tapeline.inventory.helmet-held.v1";
-    String withdrawn = "org.tapeline.fitting.sign-off-withdrawn.v1";
-    String opened = "org.tapeline.fitting.refit-opened.v1";
-    String raised = "org.tapeline.notify.notice-raised.v1";
-    String isOfThem = "data ->> 'kind' = 'do-not-wear-refit'";
-    say("last helmet held", asked, last("inventory", held, "true"));
-    say("last sign-off withdrawn", asked, last("fitting", withdrawn, "true"));
-    say("last re-fit case opened", asked, last("fitting", opened, "true"));
-    say("last notice raised", asked, last("notify", raised, isOfThem));
+    say("last helmet held", asked, last("inventory", of("inventory.helmet-held.v1")));
+    say("last sign-off withdrawn", asked, last("fitting", of("fitting.sign-off-withdrawn.v1")));
+    say("last re-fit case opened", asked, last("fitting", of("fitting.refit-opened.v1")));
+    String toFamilies = " and data ->> 'kind' = 'do-not-wear-refit'";
+    say("last notice raised", asked, last("notify", of("notify.notice-raised.v1") + toFamilies));
+  }
+
+  private static String of(String type) {
+    return "type = 'org.tapeline." + type + "'";
   }
 
   private static void say(String what, Instant from, Instant to) {
@@ -60,8 +60,7 @@ final class HoldBench {
   }
 
   /** When the last of them was recorded, once there are as many as helmets. */
-  private Instant last(String service, String type, String which) throws Exception {
-    String those = "type = '" + type + "' and " + which;
+  private Instant last(String service, String those) throws Exception {
     new Counts(stack.database(service))
         .awaitAtLeast(helmets, "select count(*) from journal where " + those, WornHelmets.PATIENCE);
     try (Connection c = stack.database(service).getConnection();

@@ -3,6 +3,7 @@ package org.tapeline.inventory.demand;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
+import java.util.function.Supplier;
 
 /**
  * How many pieces may be asked for, with the chance of each number. The mean is exact; of the tail
@@ -16,19 +17,40 @@ public final class DemandCount {
   private static final double LOG_OF_NOTHING = -70;
 
   private final double mean;
-  private final double[] atMost;
-  private final double[] left;
+  private final Supplier<double[]> chances;
+  private Table table;
 
-  private DemandCount(double[] chances, double mean) {
+  private DemandCount(Supplier<double[]> chances, double mean) {
     this.mean = mean;
-    this.atMost = new double[chances.length];
-    this.left = new double[chances.length + 1];
-    double sum = 0;
-    for (int k = 0; k < chances.length; k++) {
-      sum += chances[k];
-      atMost[k] = sum;
-      left[k + 1] = left[k] + sum;
+    this.chances = chances;
+  }
+
+  /**
+   * The chances added up.
+   *
+   * @param atMost the chance of so many or fewer
+   * @param left these again, of all that are fewer
+   */
+  private record Table(double[] atMost, double[] left) {
+    static Table of(double[] chances) {
+      double[] atMost = new double[chances.length];
+      double[] left = new double[chances.length + 1];
+      double sum = 0;
+      for (int k = 0; k < chances.length; k++) {
+        sum += chances[k];
+        atMost[k] = sum;
+        left[k + 1] = left[k] + sum;
+      }
+      return new Table(atMost, left);
     }
+  }
+
+  /** Worked out when it is first needed: many a season is planned of which nobody asks. */
+  private Table table() {
+    if (table == null) {
+      table = Table.of(chances.get());
+    }
+    return table;
   }
 
   /**
@@ -60,14 +82,17 @@ public final class DemandCount {
     for (int k = 0; k < chances.length; k++) {
       mean += k * chances[k];
     }
-    return new DemandCount(chances, mean);
+    return new DemandCount(() -> chances, mean);
+  }
+
+  private static DemandCount of(double mean, double logNone, IntToDoubleFunction logStep) {
+    return mean > 0
+        ? new DemandCount(() -> chances(mean, logNone, logStep), mean)
+        : new DemandCount(() -> new double[] {1}, 0);
   }
 
   /** Logarithms, since the chance of none is too small for a double when much is asked for. */
-  private static DemandCount of(double mean, double logNone, IntToDoubleFunction logStep) {
-    if (!(mean > 0)) {
-      return new DemandCount(new double[] {1}, 0);
-    }
+  private static double[] chances(double mean, double logNone, IntToDoubleFunction logStep) {
     double[] chances = new double[64];
     int count = 0;
     double log = logNone;
@@ -84,20 +109,20 @@ public final class DemandCount {
       sum += chance;
       log += logStep.applyAsDouble(k);
     }
-    return new DemandCount(Arrays.copyOf(chances, count), mean);
+    return Arrays.copyOf(chances, count);
   }
 
   /** One of them, each with the same chance. */
   public static DemandCount mixed(List<DemandCount> several) {
-    int most = several.stream().mapToInt(d -> d.atMost.length).max().orElseThrow();
+    int most = several.stream().mapToInt(d -> d.table().atMost.length).max().orElseThrow();
     double[] chances = new double[most];
     for (DemandCount one : several) {
-      for (int k = 0; k < one.atMost.length; k++) {
+      for (int k = 0; k < one.table().atMost.length; k++) {
         chances[k] += (one.atMost(k) - one.atMost(k - 1)) / several.size();
       }
     }
     return new DemandCount(
-        chances, several.stream().mapToDouble(d -> d.mean).average().orElseThrow());
+        () -> chances, several.stream().mapToDouble(d -> d.mean).average().orElseThrow());
   }
 
   public double mean() {
@@ -109,11 +134,13 @@ public final class DemandCount {
     if (pieces < 0) {
       return 0;
     }
+    double[] atMost = table().atMost;
     return pieces < atMost.length ? atMost[pieces] : 1;
   }
 
   /** The smallest number that is reached or not exceeded with at least this chance. */
   public int quantile(double chance) {
+    double[] atMost = table().atMost;
     int k = 0;
     while (k < atMost.length - 1 && atMost[k] < chance) {
       k++;
@@ -126,7 +153,7 @@ public final class DemandCount {
     if (there <= 0) {
       return mean - there;
     }
-    int known = Math.min(there, atMost.length);
-    return Math.max(0, mean - there + left[known] + (there - known));
+    int known = Math.min(there, table().atMost.length);
+    return Math.max(0, mean - there + table().left[known] + (there - known));
   }
 }

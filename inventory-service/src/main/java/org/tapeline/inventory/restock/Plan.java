@@ -14,6 +14,7 @@ import org.tapeline.inventory.restock.RestockItems.Item;
  *
  * @param levels for the season under way
  * @param promised the share of demand to be served from the shelf
+ * @param season what may be asked for in a whole season
  */
 public record Plan(
     Place place,
@@ -25,12 +26,8 @@ public record Plan(
     Horizon horizon,
     StockLevels levels,
     double promised,
-    int seasonWeeks) {
-
-  /** What may be asked for in a whole season; worked out anew each time, few ask. */
-  DemandCount season() {
-    return demand.rate().demand(demand.players(), seasonWeeks);
-  }
+    int seasonWeeks,
+    DemandCount season) {
 
   /** What a place may give to others: a depot all that is nobody's, a field what it has over. */
   int spare() {
@@ -45,13 +42,13 @@ public record Plan(
 
   /** The fewest pieces with which the season can begin. */
   int forSeason() {
-    return SeasonStock.keeping(promised, season());
+    return SeasonStock.keeping(promised, season);
   }
 
   /** The same plan for more shelves together. */
   Plan having(Shelf all) {
     return new Plan(
-        place, all, item, demand, lead, reviewDays, horizon, levels, promised, seasonWeeks);
+        place, all, item, demand, lead, reviewDays, horizon, levels, promised, seasonWeeks, season);
   }
 
   boolean depot() {

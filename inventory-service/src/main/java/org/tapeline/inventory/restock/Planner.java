@@ -81,7 +81,8 @@ public class Planner {
         horizon,
         StockLevels.keeping(promised, horizon, lot(place, item, demand)),
         promised,
-        priors.seasonWeeks());
+        priors.seasonWeeks(),
+        demand.rate().demand(demand.players(), priors.seasonWeeks()));
   }
 
   /** A depot buys in packs and breaks them; a field takes single pieces from there. */

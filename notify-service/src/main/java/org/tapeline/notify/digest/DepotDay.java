@@ -12,12 +12,10 @@ import java.util.stream.Collectors;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.place.Places;
 import org.tapeline.notify.restock.RestockOpen;
+import org.tapeline.notify.restock.RestockWords;
 import org.tapeline.notify.staff.Staff;
-import org.tapeline.notify.words.Facts;
 import org.tapeline.notify.words.Letter;
-import org.tapeline.notify.words.Moments;
 import org.tapeline.notify.words.Phrases;
-import org.tapeline.notify.words.TradeWords;
 
 /** A depot's morning: what is late, what is new, what is still to be picked, what is on its way. */
 @ApplicationScoped
@@ -26,10 +24,12 @@ class DepotDay implements Digest {
 
   private final Staff staff;
   private final Places places;
+  private final RestockWords restock;
 
-  DepotDay(Staff staff, Places places) {
+  DepotDay(Staff staff, Places places, RestockWords restock) {
     this.staff = staff;
     this.places = places;
+    this.restock = restock;
   }
 
   @Override
@@ -56,10 +56,10 @@ class DepotDay implements Digest {
     List<RestockOpen> going =
         open.stream().filter(r -> !r.state.equals("requested") && !late.contains(r)).toList();
     List<Letter.Section> sections = new ArrayList<>();
-    Content.add(sections, phrases, "list.late", late, r -> line(r, zone, phrases));
-    Content.add(sections, phrases, "list.new", fresh, r -> line(r, zone, phrases));
+    Content.add(sections, phrases, "list.late", late, r -> restock.line(r, zone, phrases));
+    Content.add(sections, phrases, "list.new", fresh, r -> restock.line(r, zone, phrases));
     Content.add(sections, phrases, "list.short", toPick(open).entrySet(), e -> item(e, phrases));
-    Content.add(sections, phrases, "list.going", going, r -> line(r, zone, phrases));
+    Content.add(sections, phrases, "list.going", going, r -> restock.line(r, zone, phrases));
     String place = staff.placeOf(recipient).map(places::nameOf).orElse("");
     return new Content(
         open.size(), place, sections, List.of(), "link.restock", "/inventory/restock");
@@ -72,21 +72,8 @@ class DepotDay implements Digest {
         .collect(Collectors.toMap(r -> r.item, r -> r.quantity, Integer::sum, TreeMap::new));
   }
 
-  private String line(RestockOpen request, ZoneId zone, Phrases phrases) {
-    return phrases.of(
-        "list.restock",
-        amount(request.item, request.quantity, phrases)
-            .with("to", places.nameOf(request.place))
-            .with("expected", Moments.date(request.expectedAt, zone, phrases.language())));
-  }
-
   private static String item(Map.Entry<String, Integer> pieces, Phrases phrases) {
-    return phrases.of("list.item", amount(pieces.getKey(), pieces.getValue(), phrases));
-  }
-
-  private static Facts amount(String item, int pieces, Phrases phrases) {
-    return Facts.none()
-        .with("quantity", Integer.toString(pieces))
-        .with("item", TradeWords.item(item, phrases));
+    return phrases.of(
+        "list.item", RestockWords.pieces(pieces.getKey(), pieces.getValue(), phrases));
   }
 }

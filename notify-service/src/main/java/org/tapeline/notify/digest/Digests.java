@@ -14,9 +14,9 @@ import java.util.UUID;
 import org.tapeline.journal.Cause;
 import org.tapeline.notify.notice.Notices;
 import org.tapeline.notify.notice.Urgency;
-import org.tapeline.notify.place.Places;
 import org.tapeline.notify.staff.Staff;
 import org.tapeline.notify.staff.StaffNoticeWriter;
+import org.tapeline.notify.staff.StaffZones;
 import org.tapeline.notify.words.Facts;
 import org.tapeline.notify.words.Moments;
 import org.tapeline.notify.words.Phrases;
@@ -28,7 +28,7 @@ class Digests {
   private final List<Digest> digests;
   private final DigestSettings settings;
   private final Staff staff;
-  private final Places places;
+  private final StaffZones zones;
   private final StaffNoticeWriter writer;
   private final Words words;
   private final EntityManager db;
@@ -37,14 +37,14 @@ class Digests {
       @All List<Digest> digests,
       DigestSettings settings,
       Staff staff,
-      Places places,
+      StaffZones zones,
       StaffNoticeWriter writer,
       Words words,
       EntityManager db) {
     this.digests = digests;
     this.settings = settings;
     this.staff = staff;
-    this.places = places;
+    this.zones = zones;
     this.writer = writer;
     this.words = words;
     this.db = db;
@@ -63,7 +63,7 @@ class Digests {
   }
 
   private Optional<Due> due(Digest digest, String recipient, Instant now) {
-    ZoneId zone = staff.placeOf(recipient).flatMap(places::knownZoneOf).orElse(staff.zone());
+    ZoneId zone = zones.of(recipient);
     return DigestHour.due(now, zone, settings.hours().getOrDefault(recipient, settings.at()))
         .map(day -> new Due(digest, recipient, zone, day));
   }

@@ -2,6 +2,7 @@ package org.tapeline.notify.staff;
 
 import java.time.Instant;
 import java.util.UUID;
+import org.tapeline.notify.notice.CauseName;
 import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.restock.RestockOpen;
 
@@ -12,6 +13,10 @@ import org.tapeline.notify.restock.RestockOpen;
  * @param open as it stands now
  */
 record DepotNews(NoticeKind kind, RestockOpen open) {
+
+  CauseName cause() {
+    return kind == NoticeKind.RESTOCK_REQUEST ? CauseName.RESTOCK_ASKED : CauseName.RESTOCK_CHANGED;
+  }
 
   UUID request() {
     return open.request;

@@ -19,7 +19,6 @@ import org.tapeline.journal.ReceivedEvent;
 import org.tapeline.journal.Subscription;
 import org.tapeline.notify.notice.CauseName;
 import org.tapeline.notify.notice.CauseTable;
-import org.tapeline.notify.notice.NoticeKind;
 import org.tapeline.notify.restock.RestockCopies;
 import org.tapeline.notify.restock.RestockOpen;
 
@@ -112,12 +111,8 @@ public class DepotNotices {
   private Optional<DepotNews> news(RestockOpen open, Integer told) {
     OptionalInt before = told == null ? OptionalInt.empty() : OptionalInt.of(told);
     return WhenRestockRequestedThenTellDepot.react(before, open.quantity)
-        .filter(kind -> table.tells(causeOf(kind), CauseName.Recipient.DEPOT))
-        .map(kind -> new DepotNews(kind, open));
-  }
-
-  private static CauseName causeOf(NoticeKind kind) {
-    return kind == NoticeKind.RESTOCK_REQUEST ? CauseName.RESTOCK_ASKED : CauseName.RESTOCK_CHANGED;
+        .map(kind -> new DepotNews(kind, open))
+        .filter(news -> table.tells(news.cause(), CauseName.Recipient.DEPOT));
   }
 
   static RestockOpen copy(RestockRequested requested) {

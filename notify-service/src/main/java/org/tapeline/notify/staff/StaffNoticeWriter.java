@@ -44,27 +44,6 @@ public class StaffNoticeWriter {
       players = List.copyOf(players);
       sections = List.copyOf(sections);
     }
-
-    Draft(
-        NoticeKind kind,
-        UUID about,
-        String recipient,
-        Urgency urgency,
-        Facts facts,
-        String label,
-        String path) {
-      this(
-          kind,
-          about,
-          recipient,
-          urgency,
-          facts,
-          label,
-          path,
-          List.of(),
-          Optional.empty(),
-          List.of());
-    }
   }
 
   private final Notices notices;

@@ -9,9 +9,7 @@ import io.quarkus.test.junit.QuarkusTest;
 import jakarta.inject.Inject;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.UUID;
 import javax.sql.DataSource;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
@@ -60,8 +58,8 @@ class DigestsTest {
   @DisplayName(
       "of a depot tells once a morning what is late, new and to be picked, in its language")
   void depot() {
-    UUID request = UuidV7.next();
-    restock(request, 1, "requested", asked(request, "2036-05-02T15:00:00Z"));
+    Restock restock = new Restock("MAIN", "2036-05-02T15:00:00Z");
+    publishTwice(restock.requested(1, 3));
     await().atMost(SOON).until(() -> count("select count(*) from restock_open") >= 1);
     day.look(Instant.parse("2036-05-01T12:29:00Z"));
     day.look(Instant.parse("2036-05-01T12:31:00Z"));
@@ -73,7 +71,7 @@ class DigestsTest {
         .contains("Por preparar", "- 3 x jaw pad 15mm", "/inventory/restock")
         .doesNotContain("Atrasado");
 
-    restock(request, 2, "picked", moved(request));
+    publishTwice(restock.picked(2, 3));
     await()
         .atMost(SOON)
         .until(() -> count("select count(*) from restock_open where state = 'picked'") == 1);
@@ -82,8 +80,8 @@ class DigestsTest {
         .contains("Atrasado", "- 3 x jaw pad 15mm para NORTH, para el viernes 2 de mayo")
         .doesNotContain("Por preparar");
 
-    restock(request, 3, "cancelled", cancelled(request));
-    await().atMost(SOON).until(() -> open(request) == 0);
+    publishTwice(restock.cancelled(3));
+    await().atMost(SOON).until(() -> open(restock.request) == 0);
     day.look(Instant.parse("2036-05-04T13:00:00Z"));
     assertThat(mails(DEPOT, "Reposición, ")).hasSize(2);
     assertThat(count("select count(*) from digest where recipient = 'depot.MAIN'")).isEqualTo(3);
@@ -147,49 +145,8 @@ class DigestsTest {
         .asString();
   }
 
-  private void restock(UUID request, long version, String what, Map<String, Object> data) {
-    Event event =
-        Event.of(
-            "inventory.events",
-            "org.tapeline.inventory.restock-" + what + ".v1",
-            "restock-" + request,
-            version,
-            "NORTH",
-            data);
+  private void publishTwice(Event event) {
     peers.send(event, UuidV7.next()).send(event, UuidV7.next());
-  }
-
-  private static Map<String, Object> asked(UUID request, String expected) {
-    Map<String, Object> data = new LinkedHashMap<>();
-    data.put("request", request);
-    data.put("kind", "transfer");
-    data.put("place", "NORTH");
-    data.put("fromPlace", "MAIN");
-    data.put("item", "jaw-pad-15mm");
-    data.put("quantity", 3);
-    data.put("causes", List.of());
-    data.put("expectedAt", Instant.parse(expected));
-    data.put("at", Instant.now());
-    return data;
-  }
-
-  private static Map<String, Object> moved(UUID request) {
-    return Map.of(
-        "request", request, "place", "NORTH", "quantity", 3, "by", "depot", "at", Instant.now());
-  }
-
-  private static Map<String, Object> cancelled(UUID request) {
-    return Map.of(
-        "request",
-        request,
-        "place",
-        "NORTH",
-        "why",
-        "not-available",
-        "by",
-        "depot",
-        "at",
-        Instant.now());
   }
 
   private void publish(Refit refit, Event... events) {

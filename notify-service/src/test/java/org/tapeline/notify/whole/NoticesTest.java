@@ -24,6 +24,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tapeline.journal.UuidV7;
+import org.tapeline.notify.staff.WhenRestockHasWaitedThenTellDepot;
 import org.tapeline.notify.whole.Peers.Event;
 import org.tapeline.testkit.Counts;
 import org.tapeline.testkit.TestServers;
@@ -42,6 +43,7 @@ class NoticesTest {
   String kafka;
 
   @Inject DataSource database;
+  @Inject WhenRestockHasWaitedThenTellDepot depots;
 
   private final String tag = UUID.randomUUID().toString().substring(0, 8);
   private Peers peers;
@@ -305,6 +307,30 @@ class NoticesTest {
   }
 
   @Test
+  @DisplayName("are told to the depot once for a restock request, and once for another amount")
+  void depot() {
+    Restock restock = new Restock("RIVER", SATURDAY);
+    Event first = restock.requested(1, 2);
+    publish(first);
+    publish(first);
+    publish(restock.requested(2, 2));
+    String asked = "Restock: 2 x jaw pad 15mm for North Field";
+    await().atMost(SOON).until(this::toldToTheDepot, List.of(asked)::equals);
+    publish(restock.requested(3, 5));
+    String changed = "Changed: now 5 x jaw pad 15mm for North Field";
+    await().atMost(SOON).until(this::toldToTheDepot, List.of(asked, changed)::equals);
+  }
+
+  /** Once what waits has waited long enough. */
+  private List<String> toldToTheDepot() {
+    depots.look(Instant.now().plus(Duration.ofHours(1)));
+    return SmtpServer.to("depot@larkfield.example.org").stream()
+        .map(m -> ReceivedMail.of(m).subject())
+        .filter(subject -> !subject.startsWith("Restock, "))
+        .toList();
+  }
+
+  @Test
   @DisplayName("are shown to the equipment manager only")
   void whoMayWhat() {
     given().get("/api/notices").then().statusCode(401).contentType("application/problem+json");
@@ -368,6 +394,7 @@ class NoticesTest {
     return (VEvent) mail.calendar().getComponent("VEVENT").orElseThrow();
   }
 
+  /** Another case of the same player, told last, shows that nothing more came before it. */
   private void nobodyIsToldTwice(Family family) {
     Refit marker = new Refit(family.player);
     int before = SmtpServer.to(rosa()).size();
