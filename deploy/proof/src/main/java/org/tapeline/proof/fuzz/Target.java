@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
 import org.tapeline.stack.launch.Ports;
 
@@ -82,13 +83,26 @@ public final class Target {
   /** Sends a command with an id of its own, and tells the id. */
   public UUID post(String path, String type, String body) throws IOException {
     UUID id = UUID.randomUUID();
-    send(
-        request(path)
-            .header("Idempotency-Key", id.toString())
-            .header("Content-Type", type)
-            .POST(HttpRequest.BodyPublishers.ofString(body))
-            .build());
+    send(posted(path, id, type, body));
     return id;
+  }
+
+  /**
+   * A command that says something back.
+   *
+   * @throws IOException when it is not answered with 2xx and JSON
+   */
+  public JsonNode command(String path, Map<String, Object> body) throws IOException {
+    String json = JSON.writeValueAsString(body);
+    return JSON.readTree(send(posted(path, UUID.randomUUID(), "application/json", json)));
+  }
+
+  private HttpRequest posted(String path, UUID id, String type, String body) {
+    return request(path)
+        .header("Idempotency-Key", id.toString())
+        .header("Content-Type", type)
+        .POST(HttpRequest.BodyPublishers.ofString(body))
+        .build();
   }
 
   private HttpRequest.Builder request(String path) {
