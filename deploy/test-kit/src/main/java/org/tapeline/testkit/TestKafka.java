@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,16 +14,10 @@ import java.util.UUID;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Future;
 import java.util.function.Predicate;
-import org.apache.kafka.clients.consumer.ConsumerRecord;
-import org.apache.kafka.clients.consumer.KafkaConsumer;
 import org.apache.kafka.clients.producer.KafkaProducer;
 import org.apache.kafka.clients.producer.ProducerRecord;
 import org.apache.kafka.clients.producer.RecordMetadata;
-import org.apache.kafka.common.TopicPartition;
-import org.apache.kafka.common.header.Header;
-import org.apache.kafka.common.serialization.ByteArrayDeserializer;
 import org.apache.kafka.common.serialization.ByteArraySerializer;
-import org.apache.kafka.common.serialization.StringDeserializer;
 import org.apache.kafka.common.serialization.StringSerializer;
 
 /**
@@ -33,11 +26,10 @@ import org.apache.kafka.common.serialization.StringSerializer;
  */
 public final class TestKafka implements AutoCloseable {
   private static final ObjectMapper JSON = new ObjectMapper();
-  private static final Duration POLL = Duration.ofMillis(100);
 
+  private final String bootstrapServers;
   private final KafkaProducer<String, byte[]> producer;
-  private final KafkaConsumer<String, byte[]> consumer;
-  private final List<Message> read = new ArrayList<>();
+  private final TopicReader topics;
 
   /**
    * An event to be sent, as often as wanted.
@@ -56,8 +48,13 @@ public final class TestKafka implements AutoCloseable {
       UUID causationId,
       JsonNode data) {}
 
-  /** A record as it stands on a topic. */
-  public record Message(String topic, String key, Map<String, String> headers, JsonNode data) {
+  /** A record as it stands on a topic; its content is read as JSON when it is asked for. */
+  public record Message(String topic, String key, Map<String, String> headers, byte[] value) {
+    /** The content; {@code null} for a tombstone. */
+    public JsonNode data() {
+      return value == null ? null : json(value);
+    }
+
     public String type() {
       return headers.get("ce_type");
     }
@@ -68,16 +65,13 @@ public final class TestKafka implements AutoCloseable {
   }
 
   public TestKafka(String bootstrapServers) {
+    this.bootstrapServers = bootstrapServers;
     producer =
         new KafkaProducer<>(
             Map.of("bootstrap.servers", bootstrapServers, "acks", "all"),
             new StringSerializer(),
             new ByteArraySerializer());
-    consumer =
-        new KafkaConsumer<>(
-            Map.of("bootstrap.servers", bootstrapServers, "auto.offset.reset", "earliest"),
-            new StringDeserializer(),
-            new ByteArrayDeserializer());
+    topics = new TopicReader(bootstrapServers);
   }
 
   /** Sends it and waits until the broker has it. */
@@ -127,34 +121,16 @@ public final class TestKafka implements AutoCloseable {
    * @return all of the wanted kind, in the order of each partition; fewer when the time is over
    */
   public List<Message> await(String topic, int wanted, Duration atMost, Predicate<Message> kind) {
-    List<TopicPartition> partitions =
-        consumer.partitionsFor(topic).stream()
-            .map(p -> new TopicPartition(topic, p.partition()))
-            .toList();
-    consumer.assign(partitions);
-    consumer.seekToBeginning(partitions);
-    read.clear();
-    long end = System.nanoTime() + atMost.toNanos();
-    while (matching(kind).size() < wanted && System.nanoTime() < end) {
-      consumer.poll(POLL).forEach(record -> read.add(message(record)));
-    }
-    return matching(kind);
+    return topics.await(topic, wanted, atMost, kind);
   }
 
-  private List<Message> matching(Predicate<Message> kind) {
-    return read.stream().filter(kind).toList();
-  }
-
-  private static Message message(ConsumerRecord<String, byte[]> record) {
-    Map<String, String> headers = new LinkedHashMap<>();
-    for (Header header : record.headers()) {
-      headers.put(header.key(), new String(header.value(), StandardCharsets.UTF_8));
-    }
-    return new Message(
-        record.topic(),
-        record.key(),
-        headers,
-        record.value() == null ? null : json(record.value()));
+  /**
+   * All of that kind on a topic once the service that is tested has worked off what it was told and
+   * sent what it has to say.
+   */
+  public List<Message> all(String topic, Duration atMost, Predicate<Message> kind) {
+    Settled.await(bootstrapServers, atMost);
+    return topics.upToNow(topic, kind);
   }
 
   private static byte[] bytes(JsonNode data) {
@@ -176,6 +152,6 @@ public final class TestKafka implements AutoCloseable {
   @Override
   public void close() {
     producer.close();
-    consumer.close();
+    topics.close();
   }
 }

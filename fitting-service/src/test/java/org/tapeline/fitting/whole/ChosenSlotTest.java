@@ -157,7 +157,12 @@ class ChosenSlotTest {
     assertThat(family.had()).isEqualTo(wanted);
     assertThat(family.offered()).hasSize(2).contains(first);
 
-    JsonNode booked = peers.hears("refit-booked", family.person().player()).data();
+    JsonNode booked =
+        peers.heardOf(family.person().player()).stream()
+            .filter(m -> m.type().contains(".refit-booked."))
+            .toList()
+            .getLast()
+            .data();
     assertThat(booked.path("startsAt").asText())
         .isEqualTo(refit(family.refitCase()).getString("booking.startsAt"));
     assertThat(booked.path("chosenWith").asText()).isEqualTo(family.notice().toString());

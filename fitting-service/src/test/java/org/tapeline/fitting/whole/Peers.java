@@ -87,6 +87,11 @@ final class Peers implements AutoCloseable {
     return found.getLast();
   }
 
+  /** All that fitting says on the player once it has worked off what it was told. */
+  List<Message> heardOf(UUID player) {
+    return kafka.all("fitting.events", Fitter.PATIENCE, m -> m.key().equals(player.toString()));
+  }
+
   /** The case that was opened for the player. */
   UUID refitOf(UUID player) {
     return UUID.fromString(hears("refit-opened", player).data().get("refitCase").asText());

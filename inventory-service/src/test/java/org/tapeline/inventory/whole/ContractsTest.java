@@ -69,7 +69,7 @@ class ContractsTest {
       fitting.hears("replacement-missing", "refitCase", first);
       fitting.closes(first, player, "cancelled");
       fitting.hears("restock-cancelled", "place", "NORTH");
-      List<Message> said = fitting.everything(Integer.MAX_VALUE);
+      List<Message> said = fitting.everything();
       assertThat(said).isNotEmpty();
       said.forEach(m -> contracts.validateProduced(m.type(), m.data()));
     }

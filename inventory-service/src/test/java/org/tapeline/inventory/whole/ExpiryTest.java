@@ -111,7 +111,7 @@ class ExpiryTest {
     UUID last = waits("soon", 2);
     missing(last, 1);
     assertThat(
-            fitting.everything(Integer.MAX_VALUE).stream()
+            fitting.everything().stream()
                 .filter(m -> m.type().endsWith("reservation-released.v1"))
                 .map(m -> m.data().path("refitCase").asText()))
         .doesNotContain(keeper.toString());

@@ -191,9 +191,9 @@ final class Fitting implements AutoCloseable {
     return found.getLast();
   }
 
-  /** Everything that inventory has said so far, at least that many. */
-  List<Message> everything(int wanted) {
-    return kafka.await("inventory.events", wanted, Duration.ofSeconds(5), m -> true);
+  /** Everything that inventory says once it has worked off what it was told. */
+  List<Message> everything() {
+    return kafka.all("inventory.events", LONG, m -> true);
   }
 
   private static String type(String event) {
