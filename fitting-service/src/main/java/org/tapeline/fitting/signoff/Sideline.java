@@ -64,6 +64,18 @@ public class Sideline {
    */
   public record Looked(Line line, List<Check> checks, Optional<PlannedChecks.Facts> facts) {}
 
+  /**
+   * Lines with the moment up to which they are true, both by one look at the clock of the peers.
+   *
+   * @param asOf empty when that is not known
+   * @param looked in the order of the players
+   */
+  public record Seen(Optional<Instant> asOf, List<Looked> looked) {
+    public List<Line> lines() {
+      return looked.stream().map(Looked::line).toList();
+    }
+  }
+
   /** One player. */
   public Line line(PlayerCopy player) {
     return lines(List.of(player)).getFirst();
@@ -71,11 +83,15 @@ public class Sideline {
 
   /** In the order of the players. */
   public List<Line> lines(List<PlayerCopy> players) {
-    return looked(players).stream().map(Looked::line).toList();
+    return seen(players).lines();
   }
 
   /** In the order of the players. */
   public List<Looked> looked(List<PlayerCopy> players) {
+    return seen(players).looked();
+  }
+
+  public Seen seen(List<PlayerCopy> players) {
     Map<UUID, SignOffRow> words =
         SignOffRow.of(players.stream().map(p -> p.player).toList()).stream()
             .collect(Collectors.toMap(row -> row.player, Function.identity()));
@@ -89,7 +105,8 @@ public class Sideline {
             unread.among(tags),
             outOfPlay.among(players.stream().map(p -> p.player).toList()),
             planned.facts(words.values().stream().filter(SignOffRow::holds).toList()));
-    return players.stream().map(player -> look(player, known)).toList();
+    return new Seen(
+        known.caughtUpAt(), players.stream().map(player -> look(player, known)).toList());
   }
 
   /** What is known at this moment; the freshness is asked for first, so that it is not too late. */

@@ -62,7 +62,8 @@ public class SidelineResource {
   TeamList json(String team) {
     List<PlayerCopy> own = ownPlayers();
     String chosen = chosen(team, teams(own));
-    return new TeamList(chosen, sideline.asOf(), sideline.lines(of(chosen, own)));
+    Sideline.Seen seen = sideline.seen(of(chosen, own));
+    return new TeamList(chosen, seen.asOf(), seen.lines());
   }
 
   @GET

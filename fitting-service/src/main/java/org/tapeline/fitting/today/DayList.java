@@ -60,22 +60,31 @@ public class DayList {
       String why,
       String tag) {}
 
+  /**
+   * The list.
+   *
+   * @param asOf up to when it is true; empty when that is not known
+   */
+  public record Day(Optional<Instant> asOf, List<Item> items) {}
+
   private record Ranked(Rank rank, Item item) {}
 
   /** Asked for at this moment. */
-  public List<Item> items() {
+  public Day now() {
     Instant now = clock.instant();
     List<PlayerCopy> own =
         PlayerCopy.onRoster().stream().filter(p -> caller.mayWorkAt(p.field)).toList();
-    List<Sideline.Looked> looked = sideline.looked(own);
+    Sideline.Seen seen = sideline.seen(own);
     Map<String, ZoneId> zones = new HashMap<>();
     List<Ranked> ranked = new ArrayList<>();
     for (int i = 0; i < own.size(); i++) {
       PlayerCopy player = own.get(i);
       ZoneId zone = zones.computeIfAbsent(player.field, Place::zoneOf);
-      item(player, looked.get(i), zone, now).ifPresent(ranked::add);
+      item(player, seen.looked().get(i), zone, now).ifPresent(ranked::add);
     }
-    return ranked.stream().sorted(Comparator.comparing(Ranked::rank)).map(Ranked::item).toList();
+    return new Day(
+        seen.asOf(),
+        ranked.stream().sorted(Comparator.comparing(Ranked::rank)).map(Ranked::item).toList());
   }
 
   private Optional<Ranked> item(

@@ -10,7 +10,6 @@ import jakarta.ws.rs.core.MediaType;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.tapeline.fitting.signoff.Sideline;
 
 /** A fitter's day for programs. */
 @Path("/api/today")
@@ -19,11 +18,9 @@ import org.tapeline.fitting.signoff.Sideline;
 @RunOnVirtualThread
 public class TodayApi {
   private final DayList list;
-  private final Sideline sideline;
 
-  TodayApi(DayList list, Sideline sideline) {
+  TodayApi(DayList list) {
     this.list = list;
-    this.sideline = sideline;
   }
 
   /** The list and up to when it is true. */
@@ -32,6 +29,7 @@ public class TodayApi {
   @GET
   @Transactional
   public Today json() {
-    return new Today(sideline.asOf(), list.items());
+    DayList.Day day = list.now();
+    return new Today(day.asOf(), day.items());
   }
 }

@@ -45,7 +45,7 @@ public class TodayPage {
   @Transactional
   public String show() {
     Map<String, List<DayList.Item>> groups =
-        list.items().stream()
+        list.now().items().stream()
             .collect(
                 Collectors.groupingBy(
                     DayList.Item::group, LinkedHashMap::new, Collectors.toList()));

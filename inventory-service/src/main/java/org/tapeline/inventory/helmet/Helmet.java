@@ -1,5 +1,6 @@
 package org.tapeline.inventory.helmet;
 
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +15,8 @@ import org.tapeline.inventory.helmet.Lifecycle.Step;
  *
  * @param holder the player who has it; empty unless it is issued
  * @param holds the holds that it is under; they outlast quarantine and reconditioning
+ * @param backInUse when it last came back into use from quarantine, a hold or the reconditioner;
+ *     empty when it never did
  */
 public record Helmet(
     String tag,
@@ -23,7 +26,8 @@ public record Helmet(
     Optional<LocalDate> certifiedUntil,
     String place,
     Optional<UUID> holder,
-    Set<UUID> holds) {
+    Set<UUID> holds,
+    Optional<Instant> backInUse) {
 
   /** Where a helmet stands in its life. */
   public enum State {
@@ -48,7 +52,16 @@ public record Helmet(
   }
 
   public static Helmet unknown(String tag) {
-    return new Helmet(tag, State.UNKNOWN, "", "", Optional.empty(), "", Optional.empty(), Set.of());
+    return new Helmet(
+        tag,
+        State.UNKNOWN,
+        "",
+        "",
+        Optional.empty(),
+        "",
+        Optional.empty(),
+        Set.of(),
+        Optional.empty());
   }
 
   /** By the table of moves. */
@@ -72,7 +85,8 @@ public record Helmet(
               Optional.empty(),
               e.place(),
               Optional.empty(),
-              Set.of());
+              Set.of(),
+              Optional.empty());
       case HelmetEvent.HelmetReceived e ->
           new Helmet(
               e.tag(),
@@ -82,7 +96,8 @@ public record Helmet(
               e.certifiedUntil(),
               e.place(),
               Optional.empty(),
-              Set.of());
+              Set.of(),
+              Optional.empty());
       case HelmetEvent.HelmetIssued e ->
           state.with(State.ISSUED, e.place(), Optional.of(e.player()));
       case HelmetEvent.HelmetReturned e -> state.with(State.AVAILABLE, e.place(), Optional.empty());
@@ -91,14 +106,14 @@ public record Helmet(
           state.with(State.QUARANTINED, e.place(), Optional.empty());
       case HelmetEvent.HelmetInspected e ->
           e.outcome().equals("back-to-stock")
-              ? state.with(state.backInStock(), state.place, Optional.empty())
+              ? state.with(state.backInStock(), state.place, Optional.empty()).backAt(e.at())
               : state;
       case HelmetEvent.HelmetHeld e -> state.under(e.hold());
-      case HelmetEvent.HelmetFreed e -> state.free(e.hold());
+      case HelmetEvent.HelmetFreed e -> state.free(e.hold(), e.at());
       case HelmetEvent.HelmetSentOut e ->
           state.with(State.AT_RECONDITIONER, state.place, Optional.empty());
       case HelmetEvent.HelmetCameBack e ->
-          state.with(state.backInStock(), e.place(), Optional.empty());
+          state.with(state.backInStock(), e.place(), Optional.empty()).backAt(e.at());
       case HelmetEvent.HelmetRecertified e -> state.certified(e.certifiedUntil());
       case HelmetEvent.HelmetRetired e -> state.with(State.RETIRED, state.place, Optional.empty());
       case HelmetEvent.IssueRefused e -> state;
@@ -115,8 +130,14 @@ public record Helmet(
     return state;
   }
 
+  private Helmet backAt(Instant at) {
+    return state == State.AVAILABLE
+        ? new Helmet(tag, state, model, size, certifiedUntil, place, holder, holds, Optional.of(at))
+        : this;
+  }
+
   private Helmet with(State next, String at, Optional<UUID> player) {
-    return new Helmet(tag, next, model, size, certifiedUntil, at, player, holds);
+    return new Helmet(tag, next, model, size, certifiedUntil, at, player, holds, backInUse);
   }
 
   private Helmet under(UUID hold) {
@@ -124,17 +145,29 @@ public record Helmet(
     more.add(hold);
     State next = state == State.AVAILABLE || state == State.ISSUED ? State.HELD : state;
     return new Helmet(
-        tag, next, model, size, certifiedUntil, place, Optional.empty(), Set.copyOf(more));
+        tag,
+        next,
+        model,
+        size,
+        certifiedUntil,
+        place,
+        Optional.empty(),
+        Set.copyOf(more),
+        backInUse);
   }
 
-  private Helmet free(UUID hold) {
+  private Helmet free(UUID hold, Instant at) {
     Set<UUID> left = new HashSet<>(holds);
     left.remove(hold);
-    State next = state == State.HELD && left.isEmpty() ? State.AVAILABLE : state;
-    return new Helmet(tag, next, model, size, certifiedUntil, place, holder, Set.copyOf(left));
+    boolean back = state == State.HELD && left.isEmpty();
+    State next = back ? State.AVAILABLE : state;
+    Helmet free =
+        new Helmet(
+            tag, next, model, size, certifiedUntil, place, holder, Set.copyOf(left), backInUse);
+    return back ? free.backAt(at) : free;
   }
 
   private Helmet certified(LocalDate until) {
-    return new Helmet(tag, state, model, size, Optional.of(until), place, holder, holds);
+    return new Helmet(tag, state, model, size, Optional.of(until), place, holder, holds, backInUse);
   }
 }

@@ -96,8 +96,16 @@ public final class HelmetDecider {
           helmet.holder().equals(Optional.of(c.player()))
               ? outOfCertification(helmet, c)
               : Optional.of("issued-to-another");
-      case AVAILABLE -> outOfCertification(helmet, c);
+      case AVAILABLE -> outOfCertification(helmet, c).or(() -> pulledSince(helmet, c));
     };
+  }
+
+  /**
+   * A sign-off that comes late, from before the helmet was last out of use: whatever was done to it
+   * meanwhile, it was not fitted since, and the sign-off ended when it was pulled.
+   */
+  private static Optional<String> pulledSince(Helmet helmet, Issue c) {
+    return helmet.backInUse().filter(back -> c.at().isBefore(back)).map(back -> "pulled-since");
   }
 
   private static Optional<String> outOfCertification(Helmet helmet, Issue c) {

@@ -27,6 +27,7 @@ import org.tapeline.inventory.helmet.HelmetCommand.Return;
 import org.tapeline.inventory.helmet.HelmetCommand.SendOut;
 import org.tapeline.inventory.helmet.HelmetCommand.SetAside;
 import org.tapeline.inventory.helmet.HelmetEvent.DamageReported;
+import org.tapeline.inventory.helmet.HelmetEvent.HelmetCameBack;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetFreed;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetHeld;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetInspected;
@@ -36,6 +37,7 @@ import org.tapeline.inventory.helmet.HelmetEvent.HelmetQuarantined;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetReceived;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetRetired;
 import org.tapeline.inventory.helmet.HelmetEvent.HelmetReturned;
+import org.tapeline.inventory.helmet.HelmetEvent.HelmetSentOut;
 import org.tapeline.inventory.helmet.HelmetEvent.IssueRefused;
 
 @DisplayName("A helmet")
@@ -132,6 +134,39 @@ class HelmetDeciderTest {
             "issued-to-another",
             "out-of-certification",
             "out-of-certification");
+  }
+
+  @Test
+  @DisplayName("that was out of use since the sign-off is not issued on it, but on a later one")
+  void pulledSince() {
+    Instant back = AT.plusSeconds(60);
+    HelmetInspected inspected =
+        new HelmetInspected(
+            TAG,
+            "back-to-stock",
+            List.of("nothing-found"),
+            Optional.of("available"),
+            List.of(),
+            Optional.of(1),
+            "depot",
+            back);
+    UUID hold = UUID.randomUUID();
+    HelmetHeld held = new HelmetHeld(TAG, hold, Optional.empty(), "NORTH", "held", AT);
+    HelmetFreed freed = new HelmetFreed(TAG, hold, "NORTH", "available", back);
+    HelmetSentOut sent = new HelmetSentOut(TAG, UUID.randomUUID(), "NORTH", AT);
+    HelmetCameBack came = new HelmetCameBack(TAG, "NORTH", "available", back);
+    Issue before = new Issue(PLAYER, "NORTH", SESSION, TODAY, back.minusMillis(1));
+    Issue after = new Issue(PLAYER, "NORTH", SESSION, TODAY, back);
+    for (HelmetEvent[] outOfUse :
+        new HelmetEvent[][] {
+          {RECEIVED, QUARANTINED, inspected}, {RECEIVED, held, freed}, {RECEIVED, sent, came}
+        }) {
+      assertThat(then(when(before, outOfUse)))
+          .containsExactly(
+              new IssueRefused(TAG, PLAYER, SESSION, "pulled-since", back.minusMillis(1)));
+      assertThat(then(when(after, outOfUse)))
+          .containsExactly(new HelmetIssued(TAG, PLAYER, "NORTH", SESSION, back));
+    }
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
@@ -33,6 +34,8 @@ import org.tapeline.stack.launch.Ports;
 class SeasonWithFaultsTest {
   private static final Options EACH_KILLED_ONCE =
       new Options(Duration.ZERO, System.nanoTime() % 1_000_000, List.of(Kind.KILL_SERVICE));
+
+  private static final int SHOWN = 5;
 
   private static Trial trial;
   private static Findings findings;
@@ -55,7 +58,7 @@ class SeasonWithFaultsTest {
   @Test
   @DisplayName("loses nothing that was accepted, does nothing twice and ends where it must")
   void nothingLost() {
-    assertThat(findings.all()).as("seed " + EACH_KILLED_ONCE.seed()).isEmpty();
+    assertThat(findings.all()).as(evidence()).isEmpty();
     assertThat(findings.looked()).containsKeys("accepted commands", "mails", "re-fit cases");
     assertThat(trial.strikes().counts())
         .containsOnlyKeys(
@@ -65,6 +68,17 @@ class SeasonWithFaultsTest {
             "kill-service notify",
             "kill-broker kafka",
             "kill-database postgres");
+  }
+
+  /** In one line, since the summary of a build shows no more of what failed. */
+  private static String evidence() {
+    return "seed %d; found: %s"
+        .formatted(
+            EACH_KILLED_ONCE.seed(),
+            findings.all().stream()
+                .limit(SHOWN)
+                .map(Finding::toString)
+                .collect(Collectors.joining("; ")));
   }
 
   @Test

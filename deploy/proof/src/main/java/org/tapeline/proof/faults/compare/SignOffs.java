@@ -12,7 +12,8 @@ import org.tapeline.proof.faults.process.Part;
 /**
  * Who is signed off in which helmet, worked out anew from what was said in fitting and inventory: a
  * pass signs off; a fail, a suspected concussion, a helmet that was pulled, refused or given to
- * somebody else afterwards ends it.
+ * somebody else afterwards ends it. What comes first of a sign-off and a pull is said by fitting's
+ * journal where inventory heard of the sign-off late.
  */
 final class SignOffs implements Check {
   private static final String NAME = "sign-offs";
@@ -91,9 +92,23 @@ final class SignOffs implements Check {
         .filter(
             e ->
                 e.is("issue-refused") && e.text("session").equals(signedOff.text("session"))
-                    || PULLS.contains(e.type()) && e.version() > issued)
+                    || PULLS.contains(e.type())
+                        && (e.version() > issued || heardLater(e, signedOff, evidence)))
         .map(Event::toString)
         .findFirst();
+  }
+
+  /**
+   * Whether fitting heard of it only after the sign-off, and withdrew that: it may have come before
+   * the sign-off came to inventory, and the helmet may have been inspected since.
+   */
+  private static boolean heardLater(Event pull, Event signedOff, Evidence evidence) {
+    return evidence.of(Part.FITTING, "sign-off-withdrawn").stream()
+        .anyMatch(
+            e ->
+                e.position() > signedOff.position()
+                    && e.causation().equals(pull.id())
+                    && e.text("player").equals(signedOff.text("player")));
   }
 
   private static boolean endsHere(Event later, String player, Event signedOff) {

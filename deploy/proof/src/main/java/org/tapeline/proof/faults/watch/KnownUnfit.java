@@ -3,6 +3,7 @@ package org.tapeline.proof.faults.watch;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tapeline.proof.faults.season.Command;
@@ -25,6 +26,8 @@ final class KnownUnfit {
    */
   static KnownUnfit of(Ledger ledger, Instant now, Duration within) {
     KnownUnfit unfit = new KnownUnfit();
+    // What is under way comes first: what ends in between is counted twice rather than not at all.
+    List<Command> underWay = ledger.underWay();
     for (Entry entry : ledger.all()) {
       Command command = entry.command();
       if (!entry.accepted()) {
@@ -41,7 +44,7 @@ final class KnownUnfit {
       }
     }
     unfit.helmets.values().removeIf(entry -> entry.at().plus(within).isAfter(now));
-    for (Command command : ledger.underWay()) {
+    for (Command command : underWay) {
       switch (effect(command)) {
         case PLAYER_FIT -> unfit.players.remove(command.about());
         case HELMET_FIT -> unfit.helmets.remove(command.about());
@@ -50,6 +53,21 @@ final class KnownUnfit {
         }
       }
     }
+    return unfit;
+  }
+
+  /**
+   * What was known before and is known afterwards from the same command: a list that was made in
+   * between must show it, however long it took.
+   *
+   * @param afterwards what is known once the answer is there
+   */
+  KnownUnfit still(KnownUnfit afterwards) {
+    KnownUnfit unfit = new KnownUnfit();
+    unfit.players.putAll(players);
+    unfit.players.entrySet().retainAll(afterwards.players.entrySet());
+    unfit.helmets.putAll(helmets);
+    unfit.helmets.entrySet().retainAll(afterwards.helmets.entrySet());
     return unfit;
   }
 

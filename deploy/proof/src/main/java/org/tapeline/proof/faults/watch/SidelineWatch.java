@@ -56,9 +56,10 @@ public final class SidelineWatch {
 
   private void look(String team) {
     Instant asked = Instant.now();
-    KnownUnfit unfit = KnownUnfit.of(ledger, asked, KNOWN_AFTER);
+    KnownUnfit before = KnownUnfit.of(ledger, asked, KNOWN_AFTER);
     try {
       JsonNode list = gate.look("manager", "/fitting/api/sideline?team=" + team);
+      KnownUnfit unfit = before.still(KnownUnfit.of(ledger, asked, KNOWN_AFTER));
       boolean old = old(list.path("asOf").asText(""), asked);
       for (JsonNode line : list.path("players")) {
         judge(line, old, unfit, asked);
