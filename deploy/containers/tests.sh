@@ -18,7 +18,8 @@ container_tests() {
   return "$status"
 }
 
-# The journal and each service against servers that Testcontainers starts.
+# The journal against servers that Testcontainers starts, and of each service what rests on its servers:
+# tables made anew, locks, many at once, one chain of events.
 server_tests() {
   echo "Tests against servers in containers ..."
   export TAPELINE_TEST_SERVERS=containers
@@ -29,8 +30,7 @@ server_tests() {
   esac
   # Its helper that cleans up after a killed run is an image of a registry.
   [ "$POSTGRES_IMAGE" = "$OFFICIAL_POSTGRES" ] || export TESTCONTAINERS_RYUK_DISABLED=true
-  # Whichever order events are heard in, it is the same order on any server.
-  maven_tests test-containers.log -Dgroups=servers -DexcludedGroups=order test
+  maven_tests test-containers.log -Dgroups=containers test
 }
 
 # The whole set as the compose file describes it, with nothing in it, and the main job against it.

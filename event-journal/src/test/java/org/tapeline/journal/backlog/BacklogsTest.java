@@ -18,6 +18,7 @@ import org.tapeline.journal.Subscription;
 import org.tapeline.journal.state.PostgresCurrentState;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The backlog")
 class BacklogsTest {
   private final JournalFixture on = new JournalFixture();

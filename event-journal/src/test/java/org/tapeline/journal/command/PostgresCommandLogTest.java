@@ -26,6 +26,7 @@ import org.tapeline.journal.JournalFixture;
 import org.tapeline.journal.UuidV7;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("A command")
 class PostgresCommandLogTest {
   private static JournalFixture on;

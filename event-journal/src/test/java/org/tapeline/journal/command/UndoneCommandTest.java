@@ -34,6 +34,7 @@ import org.tapeline.journal.store.JdbcTransactions;
 import org.tapeline.journal.store.PostgresJournal;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("A command that the database undid")
 class UndoneCommandTest {
   private static JournalFixture on;

@@ -32,6 +32,7 @@ import org.tapeline.journal.UuidV7;
 import org.tapeline.journal.store.PostgresJournal;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("An event of which there are three versions")
 class EvolutionTest {
   private static final StreamName STREAM = StreamName.of("thing", "t", "t");

@@ -25,6 +25,7 @@ import org.tapeline.journal.JournalFixture;
 import org.tapeline.journal.Subscription;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("A record that is no event is parked, and those after it have their effect:")
 class BrokenRecordsTest {
   private static final String GOOD = "{\"thing\":\"s\",\"number\":1}";

@@ -23,6 +23,7 @@ import org.tapeline.journal.kafka.Topics;
 import org.tapeline.journal.relay.Relay;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The picture of a peer")
 class FreshnessTest {
   private JournalFixture peer;

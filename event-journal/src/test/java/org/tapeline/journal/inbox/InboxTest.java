@@ -28,6 +28,7 @@ import org.tapeline.journal.StreamName;
 import org.tapeline.journal.Subscription;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The inbox")
 class InboxTest {
   private JournalFixture on;

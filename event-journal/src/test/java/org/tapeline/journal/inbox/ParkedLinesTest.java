@@ -22,6 +22,7 @@ import org.tapeline.journal.Subscription;
 import org.tapeline.journal.quarkus.log.CorrelatedLog;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The line in the log that tells of a parked event")
 class ParkedLinesTest {
   private final JournalFixture on = new JournalFixture();

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.tapeline.testkit.KafkaServer;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The topic people")
 class PeopleTopicTest {
   private static final ConfigResource PEOPLE =

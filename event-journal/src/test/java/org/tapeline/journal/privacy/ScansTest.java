@@ -19,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tapeline.journal.JournalFixture;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Looking for people's names")
 class ScansTest {
   private static final Set<String> NOBODY = Set.of();

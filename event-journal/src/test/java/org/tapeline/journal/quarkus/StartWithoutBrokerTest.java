@@ -27,6 +27,7 @@ import org.tapeline.servers.LocalKafka;
 import org.tapeline.servers.Ports;
 
 @Tag("servers")
+@Tag("containers")
 class StartWithoutBrokerTest {
   private static final String TOPIC = "late.events";
 

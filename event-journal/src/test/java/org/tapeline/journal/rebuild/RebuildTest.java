@@ -22,6 +22,7 @@ import org.tapeline.journal.JournalFixture;
 import org.tapeline.journal.Subscription;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("A rebuild of read models")
 class RebuildTest {
   private static final Rebuild.Progress SILENT = (done, total) -> {};

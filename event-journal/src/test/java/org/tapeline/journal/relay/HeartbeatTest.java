@@ -20,6 +20,7 @@ import org.tapeline.journal.JournalFixture;
 import org.tapeline.journal.inbox.PeerHeartbeats;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The heartbeat of a relay")
 class HeartbeatTest {
   private JournalFixture on;

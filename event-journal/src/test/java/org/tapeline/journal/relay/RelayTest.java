@@ -31,6 +31,7 @@ import org.junit.jupiter.api.Test;
 import org.tapeline.journal.JournalFixture;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The relay")
 class RelayTest {
   private JournalFixture on;

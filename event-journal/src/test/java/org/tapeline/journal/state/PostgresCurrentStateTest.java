@@ -17,6 +17,7 @@ import org.tapeline.journal.Counted;
 import org.tapeline.journal.JournalFixture;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("State on a compacted topic")
 class PostgresCurrentStateTest {
   private JournalFixture on;

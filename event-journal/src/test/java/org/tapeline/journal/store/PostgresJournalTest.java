@@ -35,6 +35,7 @@ import org.tapeline.journal.UuidV7;
 import org.tapeline.journal.verify.ChainCheck;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The journal")
 class PostgresJournalTest {
   private static JournalFixture on;

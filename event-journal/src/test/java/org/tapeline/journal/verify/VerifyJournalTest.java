@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.tapeline.journal.JournalFixture;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Verifying a journal")
 class VerifyJournalTest {
   private JournalFixture on;

@@ -40,7 +40,6 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
-@Tag("order")
 @DisplayName("Generated stories, in whichever order their events are heard,")
 class AnyOrderPropertyTest {
   private static final int STORIES = 60;

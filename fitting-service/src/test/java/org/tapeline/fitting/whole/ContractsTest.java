@@ -31,6 +31,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The contracts")
 class ContractsTest {
   /** A sign-off lapses after days; RecheckTest lets them go by. */

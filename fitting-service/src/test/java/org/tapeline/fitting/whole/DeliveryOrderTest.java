@@ -26,7 +26,6 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
-@Tag("order")
 @DisplayName("In whichever order the topics are read")
 class DeliveryOrderTest {
   private static final String DAMAGED = "The helmet is damaged and in quarantine";

@@ -28,6 +28,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The fit check, with what follows by itself")
 class FitCheckTest {
   @ConfigProperty(name = "kafka.bootstrap.servers")

@@ -37,6 +37,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The slots of a fit day, when two reach for them at once")
 class LastSlotTest {
   private static final String DAY = LocalDate.now().plusDays(2).toString();

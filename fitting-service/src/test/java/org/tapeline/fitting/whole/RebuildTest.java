@@ -39,6 +39,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Fitting's read models, rebuilt while it serves")
 class RebuildTest {
   @ConfigProperty(name = "kafka.bootstrap.servers")

@@ -21,6 +21,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The database and the rule")
 class HoldInTheDatabaseTest {
   private static final int CRITERIA = 150;

@@ -30,7 +30,6 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
-@Tag("order")
 @DisplayName("The same events, mixed across players and topics and each sent twice,")
 class AnyOrderTest {
   private static final Duration LONG = Duration.ofSeconds(30);

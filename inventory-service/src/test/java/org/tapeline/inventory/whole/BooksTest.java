@@ -37,6 +37,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("The books of parts")
 class BooksTest {
   private static final List<String> PLACES = List.of("DEPOT", "NORTH", "RIVER", "SOUTH");

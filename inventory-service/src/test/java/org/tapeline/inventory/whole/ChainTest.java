@@ -27,6 +27,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("By itself, with each event delivered twice,")
 class ChainTest {
   private static final String SIZE = "youth-medium";

@@ -30,6 +30,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Two hundred who ask at once for the last fifty helmets")
 class LastHelmetsTest {
   private static final int ASKING = 200;

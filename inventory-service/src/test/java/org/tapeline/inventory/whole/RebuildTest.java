@@ -36,6 +36,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Inventory's read models, rebuilt while it serves")
 class RebuildTest {
   private static final Duration SOON = Duration.ofSeconds(20);

@@ -33,6 +33,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTestResource(TestServers.class)
 @QuarkusTestResource(SmtpServer.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Notices, with real servers")
 class NoticesTest {
   private static final String SATURDAY = "2025-09-13T15:00:00Z";

@@ -32,6 +32,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTestResource(TestServers.class)
 @QuarkusTestResource(SmtpServer.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("A guardian and a case that are read at the same time")
 class PeopleMeetCasesTest {
   private static final String SATURDAY = "2035-09-15T15:00:00Z";

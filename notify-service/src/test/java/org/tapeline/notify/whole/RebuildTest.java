@@ -34,6 +34,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTestResource(TestServers.class)
 @QuarkusTestResource(SmtpServer.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Notify's read models, rebuilt while it serves")
 class RebuildTest {
   private static final String SATURDAY = "2035-09-15T15:00:00Z";

@@ -35,6 +35,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Erasing a player")
 class ErasureTest {
   private static final Duration SOON = Duration.ofSeconds(20);

@@ -33,6 +33,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("An import of players")
 class ImportTest {
   private static final Duration SOON = Duration.ofSeconds(20);

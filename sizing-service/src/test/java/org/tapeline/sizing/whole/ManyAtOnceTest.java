@@ -26,6 +26,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Stations of many fields that measure at the same time")
 class ManyAtOnceTest {
   /** More than the service has connections to its database. */

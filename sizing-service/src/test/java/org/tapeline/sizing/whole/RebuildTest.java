@@ -41,6 +41,7 @@ import org.tapeline.testkit.TestServers;
 @QuarkusTest
 @QuarkusTestResource(TestServers.class)
 @Tag("servers")
+@Tag("containers")
 @DisplayName("Sizing's read models, rebuilt while it serves")
 class RebuildTest {
   private static final Duration SOON = Duration.ofSeconds(20);

@@ -17,6 +17,7 @@ import org.tapeline.journal.JournalFixture;
 import org.tapeline.journal.quarkus.Serving;
 
 @Tag("servers")
+@Tag("containers")
 @DisplayName("A figure")
 class FigureClockTest {
   private static final Figure HATS =
