@@ -96,7 +96,7 @@ public final class HelmetDecider {
           helmet.holder().equals(Optional.of(c.player()))
               ? outOfCertification(helmet, c)
               : Optional.of("issued-to-another");
-      case AVAILABLE -> outOfCertification(helmet, c).or(() -> pulledSince(helmet, c));
+      case AVAILABLE -> outOfCertification(helmet, c).or(() -> pulledAfterFit(helmet, c));
     };
   }
 
@@ -104,8 +104,8 @@ public final class HelmetDecider {
    * A sign-off that comes late, from before the helmet was last out of use: whatever was done to it
    * meanwhile, it was not fitted since, and the sign-off ended when it was pulled.
    */
-  private static Optional<String> pulledSince(Helmet helmet, Issue c) {
-    return helmet.backInUse().filter(back -> c.at().isBefore(back)).map(back -> "pulled-since");
+  private static Optional<String> pulledAfterFit(Helmet helmet, Issue c) {
+    return helmet.backInUse().filter(back -> c.at().isBefore(back)).map(back -> "pulled-after-fit");
   }
 
   private static Optional<String> outOfCertification(Helmet helmet, Issue c) {

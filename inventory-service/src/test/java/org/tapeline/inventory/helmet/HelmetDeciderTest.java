@@ -138,7 +138,7 @@ class HelmetDeciderTest {
 
   @Test
   @DisplayName("that was out of use since the sign-off is not issued on it, but on a later one")
-  void pulledSince() {
+  void pulledAfterFit() {
     Instant back = AT.plusSeconds(60);
     HelmetInspected inspected =
         new HelmetInspected(
@@ -163,7 +163,7 @@ class HelmetDeciderTest {
         }) {
       assertThat(then(when(before, outOfUse)))
           .containsExactly(
-              new IssueRefused(TAG, PLAYER, SESSION, "pulled-since", back.minusMillis(1)));
+              new IssueRefused(TAG, PLAYER, SESSION, "pulled-after-fit", back.minusMillis(1)));
       assertThat(then(when(after, outOfUse)))
           .containsExactly(new HelmetIssued(TAG, PLAYER, "NORTH", SESSION, back));
     }
