@@ -91,6 +91,7 @@ public class Sideline {
     return seen(players).looked();
   }
 
+  /** In the order of the players, with up to when it is true. */
   public Seen seen(List<PlayerCopy> players) {
     Map<UUID, SignOffRow> words =
         SignOffRow.of(players.stream().map(p -> p.player).toList()).stream()

@@ -62,8 +62,16 @@ final class Fitting implements AutoCloseable {
   }
 
   UUID signsOff(UUID player, String tag, String field, long version) {
+    return signsOff(player, tag, field, version, example("signed-off"));
+  }
+
+  /** Passed at that time, whenever it comes to inventory. */
+  UUID signsOffAt(Instant at, UUID player, String tag, String field) {
+    return signsOff(player, tag, field, 1, example("signed-off").put("at", at.toString()));
+  }
+
+  private UUID signsOff(UUID player, String tag, String field, long version, ObjectNode data) {
     UUID session = UUID.randomUUID();
-    ObjectNode data = example("signed-off");
     data.put("player", player.toString()).put("session", session.toString());
     data.put("tag", tag).put("field", field);
     say("signed-off", "signoff-" + player, version, player, data);

@@ -15,6 +15,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
 import io.restassured.response.ValidatableResponse;
+import java.time.Instant;
 import java.util.UUID;
 import org.eclipse.microprofile.config.inject.ConfigProperty;
 import org.junit.jupiter.api.BeforeEach;
@@ -71,6 +72,24 @@ class InspectionTest {
       contracts.validateProduced("org.tapeline.inventory.part-moved.v1", moved);
       JsonNode reported = fitting.hears("damage-reported", "tag", tag);
       assertThat(reported.get("rulesVersion").asInt()).isEqualTo(2);
+    }
+  }
+
+  @Test
+  @DisplayName("is issued on no sign-off from before its inspection, however late that comes")
+  void lateSignOff() {
+    Instant before = Instant.now();
+    inspect("back-to-stock", "\"surface-only\"", "").statusCode(200);
+    try (Fitting fitting = new Fitting(bootstrap)) {
+      UUID late = fitting.signsOffAt(before, UUID.randomUUID(), tag, "SOUTH");
+      JsonNode refused = fitting.hears("issue-refused", "session", late);
+      assertThat(refused.get("why").asText()).isEqualTo("pulled-after-fit");
+      contracts.validateProduced("org.tapeline.inventory.issue-refused.v1", refused);
+      assertThat(stateOf(tag)).isEqualTo("available");
+
+      UUID fitted = fitting.signsOffAt(Instant.now(), UUID.randomUUID(), tag, "SOUTH");
+      fitting.hears("helmet-issued", "session", fitted);
+      assertThat(stateOf(tag)).isEqualTo("issued");
     }
   }
 
