@@ -8,6 +8,7 @@ import org.tapeline.fitting.fitday.FitDayEvent.FitDayAnnounced;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayCancelled;
 import org.tapeline.fitting.fitday.FitDayEvent.FitDayMoved;
 import org.tapeline.fitting.helmet.HelmetEvents;
+import org.tapeline.fitting.helmet.HoldEvents;
 import org.tapeline.fitting.part.PartEvents;
 import org.tapeline.fitting.place.PlaceEvents;
 import org.tapeline.fitting.recheck.RecheckCauseEvent.ConditionsRecorded;
@@ -91,20 +92,20 @@ public class Wiring {
       SizingEvents sizing,
       PlaceEvents places,
       HelmetEvents helmets,
+      HoldEvents holds,
       PartEvents parts,
       WhenReplacementKnownThenBook replacements,
       WhenIssueRefusedThenWithdraw refusals) {
     Subscription all = Subscription.named("fitting");
     sizing.declareOn(all);
     helmets.declareOn(all);
+    holds.declareOn(all);
     places.declareOn(all);
     parts.declareOn(all);
     replacements.declareOn(all);
     refusals.declareOn(all);
     return all.ignoring(
         "org.tapeline.inventory.helmet-ordered.v1",
-        "org.tapeline.inventory.hold-placed.v1",
-        "org.tapeline.inventory.hold-lifted.v1",
         "org.tapeline.inventory.helmet-put-aside.v1",
         "org.tapeline.inventory.plan-committed.v1",
         "org.tapeline.inventory.plan-released.v1",

@@ -26,7 +26,7 @@ class FieldHelmets {
         helmet.model,
         helmet.size,
         helmet.place,
-        helmet.state,
+        helmet.stands(),
         Optional.ofNullable(helmet.holder),
         keptFor,
         Optional.ofNullable(helmet.certifiedUntil).map(Object::toString));

@@ -12,6 +12,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.hibernate.annotations.Formula;
 
 /** A helmet as inventory tells: made by its receipt, so that model, size and place are known. */
 @Entity
@@ -21,8 +22,22 @@ public class HelmetCopy extends PanacheEntityBase {
   public String model;
   public String size;
   public String place;
+
+  /** By its own events; see {@link #stands}. */
   public String state;
+
   public UUID holder;
+
+  /** As printed, {@code not-stated} where nobody could read it; null in old rows. */
+  public String lot;
+
+  /** Null in old rows. */
+  @Column(name = "made_on")
+  public LocalDate madeOn;
+
+  /** A hold was placed that concerns it, and its own event of that is still to come. */
+  @Formula("hold_ahead(tag, model, lot, made_on, place)")
+  public boolean holdAhead;
 
   @Column(name = "certified_until")
   public LocalDate certifiedUntil;
@@ -35,6 +50,11 @@ public class HelmetCopy extends PanacheEntityBase {
   @Column(name = "cosmetic_damage_at")
   public Instant cosmeticDamageAt;
 
+  /** Its state; held, too, from the moment at which a hold on it was placed. */
+  public String stands() {
+    return holdAhead && (state.equals("available") || state.equals("issued")) ? "held" : state;
+  }
+
   /**
    * Why this player may not have the helmet, in words that say what to do; empty when nothing
    * stands against it.
@@ -42,7 +62,7 @@ public class HelmetCopy extends PanacheEntityBase {
    * @param today the day at the field
    */
   public Optional<String> refusalFor(UUID player, LocalDate today) {
-    return standing(state.equals("available") ? HelmetReservation.playersOf(tag) : List.of())
+    return standing(stands().equals("available") ? HelmetReservation.playersOf(tag) : List.of())
         .refusalFor(player, today);
   }
 
@@ -57,7 +77,7 @@ public class HelmetCopy extends PanacheEntityBase {
 
   private HelmetStanding standing(List<UUID> keptFor) {
     return new HelmetStanding(
-        state, Optional.ofNullable(holder), keptFor, Optional.ofNullable(certifiedUntil));
+        stands(), Optional.ofNullable(holder), keptFor, Optional.ofNullable(certifiedUntil));
   }
 
   /** Helmets of a field that are in service. */

@@ -3,6 +3,7 @@ package org.tapeline.fitting.helmet;
 import jakarta.enterprise.context.ApplicationScoped;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -14,14 +15,22 @@ import org.tapeline.journal.Subscription;
 public class HelmetEvents {
   private final PulledHelmet pulled;
   private final DamageSeen damage;
+  private final HoldHelmets holds;
 
-  HelmetEvents(PulledHelmet pulled, DamageSeen damage) {
+  HelmetEvents(PulledHelmet pulled, DamageSeen damage, HoldHelmets holds) {
     this.pulled = pulled;
     this.damage = damage;
+    this.holds = holds;
   }
 
   record HelmetReceived(
-      String tag, String model, String size, Optional<LocalDate> certifiedUntil, String place) {}
+      String tag,
+      String model,
+      String size,
+      String lot,
+      LocalDate manufacturedOn,
+      Optional<LocalDate> certifiedUntil,
+      String place) {}
 
   record HelmetIssued(String tag, UUID player, String place) {}
 
@@ -35,7 +44,7 @@ public class HelmetEvents {
 
   record HelmetInspected(String tag, String outcome, Optional<String> state) {}
 
-  record HelmetHeld(String tag, Optional<UUID> player, String place, String state) {}
+  record HelmetHeld(String tag, UUID hold, Optional<UUID> player, String place, String state) {}
 
   /** Of a hold, or back from the reconditioner. */
   record HelmetBack(String tag, String place, String state) {}
@@ -72,6 +81,8 @@ public class HelmetEvents {
     }
     row.model = d.model();
     row.size = d.size();
+    row.lot = d.lot();
+    row.madeOn = d.manufacturedOn();
     row.place = d.place();
     row.certifiedUntil = d.certifiedUntil().orElse(null);
     row.state = "available";
@@ -156,6 +167,7 @@ public class HelmetEvents {
               row.holder = null;
               row.place = d.place();
             });
+    holds.settled(d.hold(), List.of(d.tag()));
     pulled.pulled(helmet, "hold", d.player(), event);
   }
 

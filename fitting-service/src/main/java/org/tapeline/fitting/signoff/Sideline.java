@@ -151,7 +151,7 @@ public class Sideline {
 
   private static WearRules.Helmet helmet(HelmetCopy row, Known known) {
     return new WearRules.Helmet(
-        row.state,
+        row.stands(),
         Optional.ofNullable(row.holder),
         Optional.ofNullable(row.certifiedUntil),
         Optional.ofNullable(row.returnedAt),

@@ -118,6 +118,8 @@ public final class WearRules {
   private static final String OUT_OF_PLAY =
       "Out of play: a licensed health-care professional decides the return";
 
+  private static final String ON_HOLD = "The helmet is on hold";
+
   private static final Optional<String> NOT_RECORDED = Optional.of("The helmet is not on record");
 
   private static Optional<String> against(Word word, Helmet helmet, LocalDate today) {
@@ -134,6 +136,7 @@ public final class WearRules {
           helmet.returnedAt().filter(at -> !at.isBefore(word.at())).isPresent()
               ? Optional.of("The helmet was handed back")
               : Optional.empty();
+      case "held" -> Optional.of(ON_HOLD);
       default -> Optional.of("The helmet is not in service");
     };
   }
@@ -148,7 +151,7 @@ public final class WearRules {
     return switch (why) {
       case "fit-failed" -> "The fit check failed";
       case "damage" -> "The helmet is damaged and in quarantine";
-      case "hold" -> "The helmet is on hold";
+      case "hold" -> ON_HOLD;
       case "issue-refused" -> "The helmet could not be issued to this player";
       case "pass-taken-back" -> "The fit check was recorded by mistake";
       case "retired" -> "The helmet is retired";

@@ -252,6 +252,15 @@ final class Peers implements AutoCloseable {
   }
 
   Envelope received(String tag, String place, String size) {
+    return received(tag, place, size, "L1", "2025-01-15");
+  }
+
+  /** At NORTH, of that lot and made on that day. */
+  Envelope receivedOf(String tag, String lot, String madeOn) {
+    return received(tag, "NORTH", "youth-medium", lot, madeOn);
+  }
+
+  private Envelope received(String tag, String place, String size, String lot, String madeOn) {
     return helmet(
         tag,
         "helmet-received",
@@ -259,8 +268,8 @@ final class Peers implements AutoCloseable {
             "tag", tag,
             "model", "model-a",
             "size", size,
-            "lot", "L1",
-            "manufacturedOn", "2025-01-15",
+            "lot", lot,
+            "manufacturedOn", madeOn,
             "place", place,
             "at", NOW));
   }

@@ -15,6 +15,8 @@ import org.tapeline.proof.faults.season.Ledger.Entry;
  * is under way that may have made them fit again, nothing is certain.
  */
 final class KnownUnfit {
+  private static final String HOLD = "hold";
+
   private final Map<String, Entry> players = new HashMap<>();
   private final Map<String, Entry> helmets = new HashMap<>();
 
@@ -36,8 +38,10 @@ final class KnownUnfit {
       switch (effect(command)) {
         case PLAYER_UNFIT -> unfit.players.put(command.about(), entry);
         case PLAYER_FIT -> unfit.players.remove(command.about());
-        case HELMET_UNFIT -> unfit.helmets.put(command.about(), entry);
+        case HELMETS_UNFIT ->
+            List.of(command.about().split(" ")).forEach(tag -> unfit.helmets.put(tag, entry));
         case HELMET_FIT -> unfit.helmets.remove(command.about());
+        case HELD_FIT -> unfit.free();
         case NONE -> {
           // Says nothing about who may play.
         }
@@ -48,7 +52,8 @@ final class KnownUnfit {
       switch (effect(command)) {
         case PLAYER_FIT -> unfit.players.remove(command.about());
         case HELMET_FIT -> unfit.helmets.remove(command.about());
-        case PLAYER_UNFIT, HELMET_UNFIT, NONE -> {
+        case HELD_FIT -> unfit.free();
+        case PLAYER_UNFIT, HELMETS_UNFIT, NONE -> {
           // Not accepted yet: it does not count.
         }
       }
@@ -71,11 +76,19 @@ final class KnownUnfit {
     return unfit;
   }
 
+  /**
+   * Of which helmets a hold is lifted does not stand with the command: of all, as far as is known.
+   */
+  private void free() {
+    helmets.values().removeIf(entry -> entry.command().kind().equals(HOLD));
+  }
+
   private enum Effect {
     PLAYER_UNFIT,
     PLAYER_FIT,
-    HELMET_UNFIT,
+    HELMETS_UNFIT,
     HELMET_FIT,
+    HELD_FIT,
     NONE
   }
 
@@ -87,8 +100,9 @@ final class KnownUnfit {
       return Effect.PLAYER_FIT;
     }
     return switch (command.kind()) {
-      case "structural damage" -> Effect.HELMET_UNFIT;
+      case "structural damage", HOLD -> Effect.HELMETS_UNFIT;
       case "inspection" -> Effect.HELMET_FIT;
+      case "lift" -> Effect.HELD_FIT;
       default -> Effect.NONE;
     };
   }
