@@ -113,7 +113,7 @@ class RebuildTest {
               ResultSet row =
                   select.executeQuery(
                       "select 1 from guardianship, travel, part_count, part_move,"
-                          + " part_requested")) {
+                          + " part_requested, hold, hold_helmet")) {
             return row.next();
           }
         });
@@ -137,7 +137,9 @@ class RebuildTest {
         peers.field("FAR", "America/Chicago", Map.of("NORTH", 40)),
         peers.example("stock-counted", "stock-" + UUID.randomUUID()),
         peers.example("part-used", "stock-" + UUID.randomUUID()),
-        partRequested(UUID.randomUUID()));
+        partRequested(UUID.randomUUID()),
+        new Holds(peers)
+            .placed(UUID.randomUUID(), List.of("LOT-REBUILT"), List.of("LV0000"), Map.of()));
     fitter.fits(fitted.player(), fitted.tag());
     fitter.says("/api/hair-changes", Map.of("player", fitted.player(), "hair", "short"));
     peers.arrives("CHILLY");
