@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.function.Consumer;
 import org.tapeline.journal.Subscription;
 
 /**
@@ -50,25 +49,23 @@ public class HoldEvents {
     helmets.listed(d.hold(), d.tags());
   }
 
-  /** One that was placed before this service heard of holds has nothing ahead. */
+  /**
+   * One that was placed before this service heard of holds has nothing ahead. A scope that is not
+   * known here lifts nothing: each helmet's own event follows.
+   */
   private void lifted(HoldLifted d) {
-    HoldCopy.<HoldCopy>findByIdOptional(d.hold()).ifPresent(lift(d));
-  }
-
-  /** A scope that is not known here lifts nothing: each helmet's own event follows. */
-  private Consumer<HoldCopy> lift(HoldLifted d) {
-    return row -> {
-      switch (d.scope()) {
-        case "whole" -> row.lifted = true;
-        case "lots" -> row.liftedLots = both(row.liftedLots, d.lots());
-        case "tags" -> helmets.settled(d.hold(), d.tags());
-        case "place" -> row.liftedPlaces = both(row.liftedPlaces, d.place().stream().toList());
-        default -> {
-          return;
-        }
-      }
-      row.persistAndFlush();
-    };
+    HoldCopy row = HoldCopy.findById(d.hold());
+    if (row == null) {
+      return;
+    }
+    switch (d.scope()) {
+      case "whole" -> row.lifted = true;
+      case "lots" -> row.liftedLots = both(row.liftedLots, d.lots());
+      case "place" -> row.liftedPlaces = both(row.liftedPlaces, d.place().stream().toList());
+      case "tags" -> helmets.settled(d.hold(), d.tags());
+      default -> {}
+    }
+    row.persistAndFlush();
   }
 
   private static List<String> both(List<String> before, List<String> more) {

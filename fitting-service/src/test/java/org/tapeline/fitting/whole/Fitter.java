@@ -54,6 +54,19 @@ final class Fitter {
         Map.of("tag", tag, "sizeLabel", "youth-medium"));
   }
 
+  /**
+   * The player's state on the sideline list.
+   *
+   * @param what of it, such as {@code code} or {@code reason}
+   */
+  static String state(Person person, String what) {
+    return as("manager")
+        .queryParam("team", person.team())
+        .get("/api/sideline")
+        .jsonPath()
+        .getString("players.find { it.number == '" + person.number() + "' }.state." + what);
+  }
+
   /** Opens a session and puts the helmet on as soon as it is known here. */
   UUID opensWith(UUID player, String tag) {
     UUID session = opens(player);

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.path.json.JsonPath;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Random;
@@ -70,7 +69,7 @@ class HeldHelmetTest {
     for (Person p : List.of(person, other)) {
       assertThat(said("sign-off-withdrawn", p)).containsExactly("hold");
       assertThat(said("refit-opened", p)).containsExactly("hold");
-      assertThat(status(p)).isEqualTo("withdrawn");
+      assertThat(Fitter.state(p, "status")).isEqualTo("withdrawn");
     }
   }
 
@@ -100,7 +99,7 @@ class HeldHelmetTest {
         peers.received(former, "NORTH"), peers.issued(former, person.player(), UUID.randomUUID()));
     fitter.fits(person.player(), person.tag());
     delivery.inOrder(peers.held(former, hold, person.player()));
-    assertThat(status(person)).isEqualTo("signed-off");
+    assertThat(Fitter.state(person, "status")).isEqualTo("signed-off");
     assertThat(said("sign-off-withdrawn", person)).isEmpty();
   }
 
@@ -121,15 +120,9 @@ class HeldHelmetTest {
     Envelope free = peers.freed(person.tag(), second, "available");
     delivery.inOrder(free);
     peers.send(free);
-    assertThat(status(person)).isEqualTo("withdrawn");
+    assertThat(Fitter.state(person, "status")).isEqualTo("withdrawn");
     assertThat(said("refit-opened", person)).containsExactly("hold");
     assertThat(fitter.triesOn(again, person.tag()).statusCode()).isEqualTo(200);
-  }
-
-  private static String status(Person person) {
-    JsonPath list =
-        Fitter.as("manager").queryParam("team", person.team()).get("/api/sideline").jsonPath();
-    return list.getString("players.find { it.number == '" + person.number() + "' }.state.status");
   }
 
   /** Why, of each event of that kind on the player. */

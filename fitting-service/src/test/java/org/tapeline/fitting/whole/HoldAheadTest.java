@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.quarkus.test.common.QuarkusTestResource;
 import io.quarkus.test.junit.QuarkusTest;
-import io.restassured.path.json.JsonPath;
 import jakarta.inject.Inject;
 import java.util.List;
 import java.util.Map;
@@ -58,15 +57,15 @@ class HoldAheadTest {
     Person concerned = wears(LOT);
     Person other = wears("LOT-OTHER");
     delivery.inOrder(holds.placed(hold, List.of(LOT), List.of(), Map.of("model", HELMET)));
-    assertThat(state(concerned, "code")).isEqualTo("do-not-wear");
-    assertThat(state(concerned, "reason")).isEqualTo("The helmet is on hold");
-    assertThat(state(other, "code")).isEqualTo("may-wear");
+    assertThat(Fitter.state(concerned, "code")).isEqualTo("do-not-wear");
+    assertThat(Fitter.state(concerned, "reason")).isEqualTo("The helmet is on hold");
+    assertThat(Fitter.state(other, "code")).isEqualTo("may-wear");
     UUID session = fitter.opens(concerned.player());
     assertThat(fitter.triesOn(session, concerned.tag()).asString()).contains("on hold");
     assertThat(fitter.triesOn(session, other.tag()).asString()).contains("another player");
 
     delivery.inOrder(peers.held(concerned.tag(), hold, concerned.player()));
-    assertThat(state(concerned, "status")).isEqualTo("withdrawn");
+    assertThat(Fitter.state(concerned, "status")).isEqualTo("withdrawn");
     delivery.inOrder(peers.freed(concerned.tag(), hold, "available"));
     assertThat(fitter.triesOn(session, concerned.tag()).statusCode()).isEqualTo(200);
   }
@@ -88,7 +87,7 @@ class HoldAheadTest {
             new Ask(Map.of("model", HELMET, "madeFrom", "2024-01-01"), "do-not-wear"))) {
       UUID one = UUID.randomUUID();
       delivery.inOrder(holds.placed(one, List.of(LOT), List.of(), ask.asks()));
-      assertThat(state(person, "code")).as(ask.toString()).isEqualTo(ask.code());
+      assertThat(Fitter.state(person, "code")).as(ask.toString()).isEqualTo(ask.code());
       delivery.inOrder(holds.lifted(one, "whole", List.of()));
     }
   }
@@ -100,8 +99,8 @@ class HoldAheadTest {
     Person listed = wears("LOT-LISTED");
     delivery.inOrder(
         holds.placed(hold, List.of(LOT), List.of(listed.tag()), Map.of("model", HELMET)));
-    assertThat(state(unread, "code")).isEqualTo("do-not-wear");
-    assertThat(state(listed, "code")).isEqualTo("do-not-wear");
+    assertThat(Fitter.state(unread, "code")).isEqualTo("do-not-wear");
+    assertThat(Fitter.state(listed, "code")).isEqualTo("do-not-wear");
   }
 
   @Test
@@ -114,9 +113,9 @@ class HoldAheadTest {
         (scope, of) -> {
           UUID one = UUID.randomUUID();
           delivery.inOrder(holds.placed(one, List.of(LOT), List.of(), Map.of("model", HELMET)));
-          assertThat(state(person, "code")).as(scope).isEqualTo("do-not-wear");
+          assertThat(Fitter.state(person, "code")).as(scope).isEqualTo("do-not-wear");
           delivery.inOrder(holds.lifted(one, scope, List.of(of)));
-          assertThat(state(person, "code")).as(scope).isEqualTo("may-wear");
+          assertThat(Fitter.state(person, "code")).as(scope).isEqualTo("may-wear");
           peers.send(holds.lifted(one, "whole", List.of()));
         });
   }
@@ -130,7 +129,7 @@ class HoldAheadTest {
         holds.lifted(hold, "lots", List.of("LOT-OTHER")),
         holds.lifted(hold, "tags", List.of("LV0000")),
         holds.lifted(hold, "place", List.of("SOUTH")));
-    assertThat(state(person, "code")).isEqualTo("do-not-wear");
+    assertThat(Fitter.state(person, "code")).isEqualTo("do-not-wear");
   }
 
   @Test
@@ -151,13 +150,7 @@ class HoldAheadTest {
     delivery.inOrder(peers.receivedOf(person.tag(), lot, MADE));
     UUID session = fitter.fits(person.player(), person.tag());
     delivery.inOrder(peers.issued(person.tag(), person.player(), session));
-    assertThat(state(person, "code")).isEqualTo("may-wear");
+    assertThat(Fitter.state(person, "code")).isEqualTo("may-wear");
     return person;
-  }
-
-  private static String state(Person person, String what) {
-    JsonPath list =
-        Fitter.as("manager").queryParam("team", person.team()).get("/api/sideline").jsonPath();
-    return list.getString("players.find { it.number == '" + person.number() + "' }.state." + what);
   }
 }

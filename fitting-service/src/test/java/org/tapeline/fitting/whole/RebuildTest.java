@@ -119,14 +119,6 @@ class RebuildTest {
         });
   }
 
-  private String shown(Person person) {
-    return Fitter.as("manager")
-        .queryParam("team", person.team())
-        .get("/api/sideline")
-        .jsonPath()
-        .getString("players[0].state.code");
-  }
-
   /**
    * Somebody of everything: fitted, failed, paused, out of play, with a case, a booking, a haircut.
    */
@@ -201,15 +193,15 @@ class RebuildTest {
     fitter.fails(failed.player(), failed.tag());
     Person fitted = peers.arrives("NORTH");
     fitter.fits(fitted.player(), fitted.tag());
-    await().atMost(PATIENCE).until(() -> shown(fitted).equals("may-wear"));
+    await().atMost(PATIENCE).until(() -> Fitter.state(fitted, "code").equals("may-wear"));
     execute("update sign_off set state = 'signed-off' where player = '" + failed.player() + "'");
     execute("delete from sign_off where player = '" + fitted.player() + "'");
-    await().atMost(PATIENCE).until(() -> !shown(fitted).equals("may-wear"));
+    await().atMost(PATIENCE).until(() -> !Fitter.state(fitted, "code").equals("may-wear"));
     assertThat(differing(run()))
         .flatExtracting(TableResult::examples)
         .contains("changed " + failed.player() + " (state)", "missing " + fitted.player());
-    await().atMost(PATIENCE).until(() -> shown(fitted).equals("may-wear"));
-    assertThat(shown(failed)).isEqualTo("do-not-wear");
+    await().atMost(PATIENCE).until(() -> Fitter.state(fitted, "code").equals("may-wear"));
+    assertThat(Fitter.state(failed, "code")).isEqualTo("do-not-wear");
     assertThat(differing(run())).isEmpty();
   }
 

@@ -161,10 +161,16 @@ public record Helmet(
     left.remove(hold);
     boolean back = state == State.HELD && left.isEmpty();
     State next = back ? State.AVAILABLE : state;
-    Helmet free =
-        new Helmet(
-            tag, next, model, size, certifiedUntil, place, holder, Set.copyOf(left), backInUse);
-    return back ? free.backAt(at) : free;
+    return new Helmet(
+        tag,
+        next,
+        model,
+        size,
+        certifiedUntil,
+        place,
+        holder,
+        Set.copyOf(left),
+        back ? Optional.of(at) : backInUse);
   }
 
   private Helmet certified(LocalDate until) {

@@ -37,27 +37,13 @@ final class KnownUnfit {
       }
       switch (effect(command)) {
         case PLAYER_UNFIT -> unfit.players.put(command.about(), entry);
-        case PLAYER_FIT -> unfit.players.remove(command.about());
         case HELMETS_UNFIT ->
             List.of(command.about().split(" ")).forEach(tag -> unfit.helmets.put(tag, entry));
-        case HELMET_FIT -> unfit.helmets.remove(command.about());
-        case HELD_FIT -> unfit.free();
-        case NONE -> {
-          // Says nothing about who may play.
-        }
+        case PLAYER_FIT, HELMET_FIT, HELD_FIT, NONE -> unfit.fit(command);
       }
     }
     unfit.helmets.values().removeIf(entry -> entry.at().plus(within).isAfter(now));
-    for (Command command : underWay) {
-      switch (effect(command)) {
-        case PLAYER_FIT -> unfit.players.remove(command.about());
-        case HELMET_FIT -> unfit.helmets.remove(command.about());
-        case HELD_FIT -> unfit.free();
-        case PLAYER_UNFIT, HELMETS_UNFIT, NONE -> {
-          // Not accepted yet: it does not count.
-        }
-      }
-    }
+    underWay.forEach(unfit::fit);
     return unfit;
   }
 
@@ -77,10 +63,16 @@ final class KnownUnfit {
   }
 
   /**
-   * Of which helmets a hold is lifted does not stand with the command: of all, as far as is known.
+   * What made somebody or something fit again, or may have; what makes unfit does not count here.
    */
-  private void free() {
-    helmets.values().removeIf(entry -> entry.command().kind().equals(HOLD));
+  private void fit(Command command) {
+    switch (effect(command)) {
+      case PLAYER_FIT -> players.remove(command.about());
+      case HELMET_FIT -> helmets.remove(command.about());
+      // Of which helmets does not stand with the command: of all, as far as is known.
+      case HELD_FIT -> helmets.values().removeIf(e -> e.command().kind().equals(HOLD));
+      case PLAYER_UNFIT, HELMETS_UNFIT, NONE -> {}
+    }
   }
 
   private enum Effect {
